@@ -1,0 +1,218 @@
+/**
+ * The one store. It holds what is open and says what was saved; every rule is a domain function it names, and everything
+ * it keeps for good goes through the repository. Clock, ids and repository are handed in.
+ */
+import { createStore } from 'zustand/vanilla'
+import type { OpenScale } from '../domain/bench/scale-source'
+import type { Job } from '../domain/job/job'
+import type { JobView } from '../domain/job/job-view'
+import type { BenchLocks, BackupState, Clock, Command, DeviceMemory, Ids, RepositoryState } from '../domain/ports'
+import type { Personal } from '../domain/records/personal'
+import { personalOf } from '../domain/records/personal'
+import type { Photo } from '../domain/records/photo'
+import type { AnyFact } from '../domain/records/read-fact'
+import type { Id } from '../domain/records/scalars'
+import type { EventDraft, Said } from '../domain/records/write'
+import { newEvent } from '../domain/records/write'
+import type { Searcher } from '../domain/search/searcher'
+import type { Shelf } from '../domain/stock/shelf'
+import { EMPTY_SHELF } from '../domain/stock/shelf'
+import type { AppRepository, BookName } from './app-repository'
+import { benchHolder } from './bench-hold'
+import type { BenchHold } from './bench-hold'
+import { givenChanges } from './given-changes'
+import { inTurns } from './in-turn'
+import { LISTED, listWith } from './job-list'
+import { loadShelf, lotViewsOf, shelfChange } from './load-shelf'
+import type { OpenJob } from './open-job'
+import { openJob, openJobWith } from './open-job'
+import type { SaveState } from './save-state'
+import type { ScaleSlice } from './scale-slice'
+import { scaleSlice } from './scale-slice'
+
+export interface Ports {
+  readonly clock: Clock
+  readonly ids: Ids
+  readonly memory: DeviceMemory
+  open(book: BookName): Promise<AppRepository>
+  openScale: OpenScale
+  /** Who works at which bench of a book, over all tabs. */
+  benches(book: BookName): BenchLocks
+  /** Starts the thread that searches; asked for with the first search. */
+  openSearcher(): Promise<Searcher>
+}
+
+/** What one action of the builder writes. `said` is stamped on every record of it. */
+export interface Writing {
+  readonly events?: readonly EventDraft[]
+  readonly facts?: readonly AnyFact[]
+  readonly personal?: readonly Personal[]
+  readonly photos?: readonly Photo[]
+}
+
+export interface AppState extends ScaleSlice {
+  readonly book: BookName | null
+  readonly repository: AppRepository | null
+  readonly repositoryState: RepositoryState
+  readonly save: SaveState
+  readonly backup: BackupState
+  readonly builder: string
+  readonly jobs: readonly JobView[]
+  readonly shelf: Shelf
+  readonly open: OpenJob | null
+  /** Of the bench this tab shows; null while it shows none. */
+  readonly benchHold: BenchHold | null
+
+  readonly start: (book: BookName) => Promise<void>
+  readonly leave: () => void
+  readonly setBuilder: (name: string) => void
+  readonly refreshJobs: () => Promise<void>
+  /** @param changed these alone; left out: all of it */
+  readonly refreshShelf: (changed?: readonly Id[]) => Promise<void>
+  /** These lots' figures alone: a reading at the bench must not read the whole shelf. */
+  readonly refreshLots: (lots: readonly Id[]) => Promise<void>
+  /** Opens a new job and returns its id, or null when it could not be saved. */
+  readonly newJob: (kind: Job['kind'], of?: Job['of']) => Promise<Id | null>
+  readonly loadJob: (id: Id) => Promise<void>
+  readonly closeJob: () => void
+  /** Writes what `make` brings in one command; true once it is on the disk. Never throws for a failed write. */
+  readonly write: (make: (said: Said, ids: Ids) => Writing, progress?: (share: number) => void) => Promise<boolean>
+  /** Gives the command that was not saved once more. */
+  readonly saveAgain: () => Promise<boolean>
+  /** A note as a personal row, to be named by its hash. */
+  readonly note: (text: string) => Personal
+  readonly holdBench: (job: Id, take?: 'ask' | 'take over') => Promise<void>
+  readonly leaveBench: () => void
+  /** The present moment, UTC, ISO 8601. */
+  readonly now: () => string
+  readonly newId: () => Id
+  readonly searcher: () => Promise<Searcher>
+}
+
+const withMore = (backup: BackupState, records: number): BackupState => ({ ...backup, lacks: backup.lacks + records })
+
+export type AppStore = ReturnType<typeof createAppStore>
+
+export function createAppStore(ports: Ports) {
+  return createStore<AppState>()((set, get) => {
+    const inTurn = inTurns()
+    const given = givenChanges()
+    let stopWatching = () => {}
+    const holder = benchHolder((benchHold) => set({ benchHold }))
+    let searching: Promise<Searcher> | undefined
+
+    async function give(command: Command, progress?: (share: number) => void): Promise<boolean> {
+      const { repository } = get()
+      if (repository === null) throw new Error('no book is open')
+      set({ save: { kind: 'saving' } })
+      given.begin()
+      const receipt = await repository.commit(command, progress)
+      const { jobs, isAlone } = given.end()
+      if (receipt.kind === 'not-saved') {
+        set({ save: { kind: 'not saved', why: receipt.why, detail: receipt.detail, command } })
+        return false
+      }
+      const { open } = get()
+      if (open !== null && (jobs.has(open.job.id) || receipt.again)) {
+        const isPlain = isAlone && !receipt.again && command.facts === undefined
+        set({
+          open: await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id)),
+        })
+      }
+      set({ save: { kind: 'saved', at: ports.clock.now() } })
+      return true
+    }
+
+    return {
+      book: null,
+      repository: null,
+      repositoryState: { kind: 'open' },
+      save: { kind: 'idle' },
+      backup: { at: null, lacks: 0 },
+      builder: ports.memory.recall('builder') ?? 'Builder',
+      jobs: [],
+      shelf: EMPTY_SHELF,
+      open: null,
+      benchHold: null,
+
+      async start(book) {
+        stopWatching()
+        get().repository?.close()
+        const repository = await ports.open(book)
+        ports.memory.keep('book', book)
+        stopWatching = repository.watch({
+          state: (repositoryState) => set({ repositoryState }),
+          change: (change, by) => {
+            const { open } = get()
+            const { saved } = change
+            if (saved === undefined) void get().refreshJobs()
+            else
+              set(({ jobs, backup }) => ({ jobs: listWith(jobs, saved.jobs), backup: withMore(backup, saved.records) }))
+            if (change.subjects.length > 0) void get().refreshShelf([...change.subjects, ...change.lots])
+            else if (change.lots.length > 0) void get().refreshLots(change.lots)
+            if (by === 'this tab' && given.hear(change)) return
+            if (open !== null && change.jobs.includes(open.job.id)) void get().loadJob(open.job.id)
+          },
+        })
+        set({ book, repository, repositoryState: repository.state(), save: { kind: 'idle' }, open: null })
+        await Promise.all([get().refreshJobs(), get().refreshShelf()])
+      },
+      leave() {
+        stopWatching()
+        get().repository?.close()
+        ports.memory.keep('book', '')
+        set({ book: null, repository: null, jobs: [], shelf: EMPTY_SHELF, open: null, save: { kind: 'idle' } })
+      },
+      setBuilder(name) {
+        ports.memory.keep('builder', name)
+        set({ builder: name })
+      },
+      async refreshJobs() {
+        const { repository } = get()
+        if (repository === null) return
+        const [jobs, backup] = await Promise.all([repository.jobViews(LISTED), repository.backupState()])
+        set({ jobs, backup })
+      },
+      async refreshShelf(changed) {
+        const { repository } = get()
+        if (repository === null) return
+        const change = changed && (await shelfChange(repository, [...new Set(changed)]))
+        set(change ? ({ shelf }) => ({ shelf: change(shelf) }) : { shelf: await loadShelf(repository) })
+      },
+      async refreshLots(lots) {
+        const { repository } = get()
+        const views = repository === null ? [] : await lotViewsOf(repository, lots)
+        set(({ shelf }) => ({ shelf: { ...shelf, lotViews: new Map([...shelf.lotViews, ...views]) } }))
+      },
+      async newJob(kind, of = null) {
+        const id = ports.ids.id()
+        const saved = await get().write(() => ({ events: [newEvent('opened', { job: id }, { kind, of })] }))
+        return saved ? id : null
+      },
+      async loadJob(id) {
+        const { repository } = get()
+        if (repository !== null) set({ open: await openJob(repository, id) })
+      },
+      closeJob: () => set({ open: null }),
+      write(make, progress) {
+        const said: Said = { by: get().builder, at: ports.clock.now() }
+        const command: Command = { id: ports.ids.id(), ...said, ...make(said, ports.ids) }
+        return inTurn(() => give(command, progress))
+      },
+      saveAgain() {
+        const { save } = get()
+        return save.kind === 'not saved' ? inTurn(() => give(save.command)) : Promise.resolve(true)
+      },
+      ...scaleSlice(ports, set, get),
+      async holdBench(job, take) {
+        const { book } = get()
+        if (book !== null) await holder.hold(ports.benches(book), job, take)
+      },
+      leaveBench: () => holder.leave(),
+      note: (text) => personalOf(ports.ids.salt(), { text }),
+      now: () => ports.clock.now(),
+      newId: () => ports.ids.id(),
+      searcher: () => (searching ??= ports.openSearcher()),
+    }
+  })
+}

@@ -1,0 +1,111 @@
+/**
+ * The one way records are written. It checks a command, writes it in one strict transaction, and waits no longer than the
+ * watchdog allows; after any failure it writes nothing more until the book has been recovered.
+ */
+import type { Change, NotSavedReason, Receipt, Repository, RepositoryState } from '../domain/ports'
+import type { Id } from '../domain/records/scalars'
+import type { ViewRules } from '../domain/records/view-rules'
+import { SCHEMA } from './book'
+import type { Book } from './book'
+import { checkCommand } from './check-command'
+import { NewerBook } from './fence'
+import { jobMemory } from './job-memory'
+import { isShorter } from './open-book'
+import { linesOf } from './second-copy/lines-of'
+import type { Surroundings } from './surroundings'
+import { writeCommand } from './write-command'
+import type { Written } from './write-command'
+
+/** Milliseconds without a sign from the disk after which a builder is told that a value is not saved. */
+export const WATCHDOG = 5000
+
+export interface Gateway {
+  readonly commit: Repository['commit']
+  /** Anything else that writes records, with no watchdog: an import takes its time. Allowed also while records are missing. */
+  readonly write: (command: Id, work: () => Promise<Written>) => Promise<Receipt>
+  readonly state: () => RepositoryState
+  readonly setState: (state: RepositoryState) => void
+}
+
+export function gateway(
+  book: Book,
+  rules: ViewRules,
+  surroundings: Surroundings,
+  seen: { readonly state: (state: RepositoryState) => void; readonly change: (change: Change) => void },
+): Gateway {
+  let state: RepositoryState = { kind: 'open' }
+  const memory = jobMemory()
+  const setState = (next: RepositoryState) => {
+    state = next
+    seen.state(next)
+  }
+
+  function saved(command: Id, written: Written): Receipt {
+    if (state.kind === 'missing' && !isShorter(written.tally, state.remembered)) setState({ kind: 'open' })
+    if (state.kind !== 'missing') surroundings.outside.write(book.name, written.tally)
+    if (!written.again) {
+      if (written.change.forgotten) surroundings.secondCopy?.forgetPeople()
+      if (written.rows) surroundings.secondCopy?.append(linesOf(written.rows))
+      surroundings.announcer.tell(written.change)
+      seen.change(written.change)
+    }
+    return { kind: 'saved', command, again: written.again, events: written.events }
+  }
+
+  function failed(command: Id, error: unknown): Receipt {
+    if (error instanceof NewerBook) setState({ kind: 'newer-app', stored: error.stored, known: SCHEMA })
+    else if (state.kind === 'open' || state.kind === 'missing') {
+      surroundings.outside.fail(book.name, String(error))
+      setState({ kind: 'failed', detail: String(error) })
+    }
+    return notSaved(command, whyNot(state), String(error))
+  }
+
+  const write = (command: Id, work: () => Promise<Written>) =>
+    work().then(
+      (written) => saved(command, written),
+      (error: unknown) => failed(command, error),
+    )
+
+  return {
+    state: () => state,
+    setState,
+    write: (command, work) =>
+      state.kind === 'open' || state.kind === 'missing'
+        ? write(command, work)
+        : Promise.resolve(notSaved(command, whyNot(state), `the book is ${state.kind}`)),
+    commit(command, progress) {
+      checkCommand(command)
+      if (state.kind !== 'open') {
+        return Promise.resolve(notSaved(command.id, whyNot(state), `the book is ${state.kind}`))
+      }
+      return new Promise((answer) => {
+        // A late answer finds the promise settled; what it did to the book is told to the watchers all the same.
+        const watch = () =>
+          surroundings.after(WATCHDOG, () =>
+            answer(notSaved(command.id, 'timeout', `no answer from the disk in ${WATCHDOG / 1000} s`)),
+          )
+        let callOff = watch()
+        const alive = (share: number) => {
+          callOff()
+          callOff = watch()
+          progress?.(share)
+        }
+        void write(command.id, () => writeCommand(book, rules, command, memory, alive)).then((receipt) => {
+          callOff()
+          answer(receipt)
+        })
+      })
+    },
+  }
+}
+
+const notSaved = (command: Id, why: NotSavedReason, detail: string): Receipt => ({
+  kind: 'not-saved',
+  command,
+  why,
+  detail,
+})
+
+const whyNot = (state: RepositoryState): NotSavedReason =>
+  state.kind === 'newer-app' ? 'newer-app' : state.kind === 'closed' ? 'closed' : 'stopped'

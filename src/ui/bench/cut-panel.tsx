@@ -1,0 +1,13 @@
+/** At the saw: where this shaft is straightest, from its spin. */
+import type { BenchArrow } from '../../domain/bench/bench'
+import type { Sheet } from '../../domain/sheet/sheet'
+import look from './run-out.module.css'
+import { WindowFigures } from './window-figures'
+
+export default function CutPanel({ arrow, sheet }: { arrow: BenchArrow; sheet: Sheet }) {
+  return (
+    <section className={look.panel} aria-label="Where to cut">
+      <WindowFigures arrow={arrow} sheet={sheet} />
+    </section>
+  )
+}

@@ -1,0 +1,38 @@
+/** A native dialog with a title and a way out: Escape, the button, or a tap beside it. Focus returns to where it was. */
+import type { ReactNode } from 'react'
+import { useEffect, useId, useRef } from 'react'
+import { Button } from './button'
+import look from './dialog.module.css'
+
+interface DialogProps {
+  title: ReactNode
+  onClose: () => void
+  children: ReactNode
+  /** Actions at its foot; without them there is one, *Close*. */
+  actions?: ReactNode
+}
+
+/** Open as long as it is rendered. */
+export function Dialog({ title, onClose, children, actions }: DialogProps) {
+  const id = useId()
+  const ref = useRef<HTMLDialogElement>(null)
+  useEffect(() => {
+    const dialog = ref.current
+    const before = document.activeElement
+    dialog?.showModal()
+    return () => {
+      dialog?.close()
+      if (before instanceof HTMLElement) before.focus()
+    }
+  }, [])
+
+  return (
+    <dialog ref={ref} className={look.dialog} aria-labelledby={id} onClose={onClose} {...{ closedby: 'any' }}>
+      <h2 id={id} className={look.title}>
+        {title}
+      </h2>
+      <div className={look.body}>{children}</div>
+      <div className={look.actions}>{actions ?? <Button onClick={onClose}>Close</Button>}</div>
+    </dialog>
+  )
+}

@@ -1,0 +1,25 @@
+/** Words of the sheet page. */
+import type { LineWeight } from '../../domain/sheet/line-weights'
+import type { NamedLine } from '../../domain/sheet/lines-since'
+
+/** `3 × Broad vane 2.6, lot V-49` */
+export const namedLineWords = ({ name, count, lotCode }: NamedLine): string =>
+  `${count > 1 ? `${count} × ` : ''}${name}, ${lotCode === undefined ? 'lot unknown' : `lot ${lotCode}`}`
+
+/** @param was null: the line is new */
+export const lineSinceWords = (was: NamedLine | null): string =>
+  was === null ? 'new since it was frozen' : `changed: was ${namedLineWords(was)} as frozen`
+
+/** @param to its place from 0 */
+export const lineMovedWords = (to: number, of: number): string => `Now line ${to + 1} of ${of}.`
+
+export function lineKnownWords({ origin }: LineWeight): string {
+  switch (origin) {
+    case 'read':
+      return 'weighed'
+    case 'lot history':
+      return 'from its lot'
+    default:
+      return 'catalogue'
+  }
+}

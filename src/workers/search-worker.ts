@@ -1,0 +1,5 @@
+/** The search's own thread. */
+import { expose } from 'comlink'
+import { searchDesk } from './search-desk'
+
+expose(searchDesk())

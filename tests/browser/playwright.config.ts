@@ -1,0 +1,22 @@
+import { defineConfig } from '@playwright/test'
+import { CHROMIUM } from '../run/ensure-browser'
+import { CHROMIUM_FLAGS } from './support/chromium-flags'
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../../test-results/browser',
+  forbidOnly: true,
+  fullyParallel: true,
+  workers: 3, // a page waits for the disk half of its time
+  timeout: 300_000, // the longest is a whole job; what hangs is found by the two below
+  expect: { timeout: 20_000, toPass: { timeout: 20_000 } },
+  reporter: [['list'], ['../run/playwright-counts.ts']],
+  use: {
+    launchOptions: { executablePath: CHROMIUM, args: [...CHROMIUM_FLAGS] },
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    viewport: { width: 1440, height: 900 },
+    screenshot: 'only-on-failure',
+    actionTimeout: 20_000, // says which action it was, not only that time ran out
+  },
+})

@@ -1,0 +1,224 @@
+/** A set that is signed off and sent: its papers, then what comes after. One book, one page, in this order. */
+import { accepted, building } from '@/domain/bench/bench'
+import { DATA_POINT_NAMES, DATA_POINTS } from '@/domain/bench/data-points'
+import { codeOf } from '@/domain/records/code'
+import { pointWord } from '@/ui/words/bench-words'
+import { LABEL_STOCKS } from '@/ui/print/label-stock'
+import { expectAccessible } from './support/accessible'
+import { digitsOutsideMarks } from './support/digits-outside-marks'
+import { describe, expect } from './support/fixtures'
+import { codesOn, expectWhole } from './support/paper'
+import { it } from './support/sent-book'
+
+const SIZE = { A4: [210, 297], Letter: [215.9, 279.4] } as const
+const SHEET_OF = { a4: SIZE.A4, letter: SIZE.Letter } as const
+const SCANNED_AT = 150 // dpi; an office printer has 300 and more
+const LABEL = { dpi: SCANNED_AT, rimMm: 0 }
+
+const bare = (text: string) => text.replaceAll(/\s+/g, '')
+
+describe.configure({ mode: 'default' })
+
+describe('the papers of a sent set', () => {
+  it('fit every label stock, and a scanner reads each code back', async ({ page, book }) => {
+    const { job, asBuilt } = book.order
+    await page.goto(`./#/print/labels/${job.id}`)
+    const codes = [codeOf(asBuilt), ...building(job.bench!).map((arrow) => arrow.code)]
+    for (const stock of LABEL_STOCKS) {
+      await page.getByRole('radio', { name: stock.name, exact: true }).check()
+      const size = stock.paper === null ? ([stock.widthMm, stock.heightMm] as const) : SHEET_OF[stock.paper]
+      const sheets = await expectWhole(page, `labels-${stock.key}`, size, LABEL)
+      const read = (await Promise.all(sheets.map(({ picture }) => codesOn(picture)))).flat()
+      expect(read.toSorted(), stock.name).toEqual(codes.toSorted())
+    }
+    await page.getByRole('radio', { name: 'Test print on plain paper' }).check()
+    await expectWhole(page, 'labels-test', [LABEL_STOCKS.at(-1)!.widthMm, LABEL_STOCKS.at(-1)!.heightMm], LABEL)
+    expect(await digitsOutsideMarks(page)).toEqual([])
+  })
+
+  it('are whole on A4 and on Letter, each sheet named by record, version and hash', async ({ page, book }) => {
+    const { job, asBuilt } = book.order
+    const sheet = job.bench!.sheet
+    const PAPERS = [
+      [`certificate/${job.id}`, asBuilt, 1 + building(job.bench!).length],
+      [`client-sheet/${job.id}`, asBuilt, 1],
+      [`guide/${job.id}`, asBuilt, 1],
+      [`packing/${job.id}`, asBuilt, 1],
+      [`build-sheet/${sheet}`, sheet, 1],
+      [`route-card/${sheet}`, sheet, 2],
+      [`summary/${job.id}`, asBuilt, 1],
+      [`measuring/${job.id}`, asBuilt, 1],
+    ] as const
+    for (const [what, hash, pages] of PAPERS) {
+      await page.goto(`./#/print/${what}`)
+      for (const [name, size] of Object.entries(SIZE)) {
+        await page.getByRole('radio', { name, exact: true }).check()
+        const sheets = await expectWhole(page, `${what.split('/')[0]!}-${name}`, size)
+        expect(sheets, `${what} on ${name}`).toHaveLength(pages)
+        for (const [at, { text }] of sheets.entries())
+          for (const part of [codeOf(hash), hash.slice(0, 12), `${at + 1}of${pages}`])
+            expect(bare(text), `${what} on ${name}, page ${at + 1}`).toContain(part)
+      }
+      expect(await digitsOutsideMarks(page), what).toEqual([])
+    }
+  })
+
+  it('say every data point of every arrow to a reader who has the paper alone', async ({ page, book }) => {
+    const { job } = book.order
+    await page.goto(`./#/print/certificate/${job.id}`)
+    for (const [at, arrow] of building(job.bench!).entries()) {
+      const rows = await page
+        .locator('main > section')
+        .nth(at + 1)
+        .getByRole('row')
+        .allTextContents()
+      for (const point of DATA_POINT_NAMES) {
+        const read = accepted(arrow, point)?.reading.value.toFixed(DATA_POINTS[point].decimals)
+        const row = bare(pointWord(point)) + (read ?? 'nottaken')
+        expect(
+          rows.filter((each) => bare(each).startsWith(row)),
+          `no. ${arrow.no}, ${point}`,
+        ).toHaveLength(1)
+      }
+    }
+  })
+})
+
+describe('after a set has left', () => {
+  it('an arrow is repaired, weighed again and retired, each with its reason, and the record goes on', async ({
+    page,
+    book,
+  }) => {
+    const { job } = book.order
+    const [one, two, three] = building(job.bench!)
+    await page.goto(`./#/job/${job.id}/send`)
+    const after = page.getByRole('region', { name: 'Afterwards' })
+
+    await after.getByRole('button', { name: 'Repair no. 2' }).click()
+    const dialog = page.getByRole('dialog')
+    await dialog.getByRole('button', { name: 'Record the repair' }).click()
+    await expect(dialog.getByRole('status')).toContainText('Not recorded.')
+    await dialog.getByRole('radio', { name: 'Nock' }).check()
+    await dialog.getByRole('radio', { name: 'Pin nock 8' }).check()
+    await dialog.getByLabel('Reason').fill('cracked on a miss')
+    await dialog.getByRole('button', { name: 'Record the repair' }).click()
+    await expect(dialog.getByRole('status')).toContainText('Weigh the repaired arrow')
+    await dialog.getByLabel('Finished weight now').fill('812.9')
+    await dialog.getByRole('button', { name: 'Record the repair' }).click()
+    await expect(dialog).toBeHidden()
+    const row = (no: number) => after.getByRole('row').filter({ hasText: `no. ${no},` })
+    await expect(row(2)).toContainText('nock replaced: cracked on a miss')
+    await expect(page.getByText(/^Signed off as version 2/)).toBeVisible()
+
+    await after.getByRole('button', { name: 'Weighed again no. 3' }).click()
+    await dialog.getByLabel('Weight now').fill('814.2')
+    await dialog.getByRole('button', { name: 'Keep the weight' }).click()
+    await expect(row(3).locator('[data-read="after.3.now"]')).toHaveText('814.2')
+
+    await after.getByRole('button', { name: 'Retire no. 1' }).click()
+    await dialog.getByRole('button', { name: 'Retire no. 1' }).click()
+    await expect(dialog.getByRole('status')).toContainText('Not retired')
+    await dialog.getByLabel('Cause').fill('cracked behind the insert')
+    await dialog.getByLabel('Shots').fill('140')
+    await dialog.getByRole('button', { name: 'Retire no. 1' }).click()
+    await expect(row(1)).toContainText('cracked behind the insert, after 140 shots')
+    await expect(row(1).getByRole('button')).toHaveCount(0)
+    expect([one!.no, two!.no, three!.no]).toEqual([1, 2, 3])
+    expect(await digitsOutsideMarks(page)).toEqual([])
+    await expectAccessible(page)
+
+    await page.getByRole('link', { name: 'Open it in the book' }).click()
+    const changed = page.getByRole('region', { name: 'What changed' })
+    await expect(changed.getByRole('row').filter({ hasText: 'No. 2, nock fitted' })).toContainText('Pin nock 8')
+    await expect(changed.getByText(/^as built 2, .*: cracked on a miss$/)).toBeVisible()
+    const beside = page.getByRole('region', { name: 'Plan beside as-built' })
+    await expect(beside.locator('[data-read="book.built.2.finishedWeight"]')).toHaveText('812.9')
+    await changed.getByRole('radio', { name: 'as built 1' }).last().check()
+    await expect(changed.getByText('Nothing differs between these two.')).toBeVisible()
+    expect(await digitsOutsideMarks(page)).toEqual([])
+
+    // At the reorder: who is left, what they weigh, how many are missing.
+    await page.getByRole('link', { name: 'Build this again' }).click()
+    await page.getByRole('button', { name: 'Match the survivors, 814.2 gr' }).click()
+    await page.getByRole('button', { name: 'Build 1, to make the set whole' }).click()
+    await expect(page.getByLabel('Finished weight to match')).toHaveValue('814.2')
+    await expect(page.getByLabel('Arrows this time')).toHaveValue('1')
+    await expect(page.getByText('cracked behind the insert, after 140 shots')).toBeVisible()
+    expect(await digitsOutsideMarks(page)).toEqual([])
+
+    await page.goto(`./#/job/${job.id}/send`)
+    // A refletch is a job of its own, with its steps.
+    await after.getByRole('button', { name: 'Refletch no. 3' }).click()
+    await expect(dialog.getByText(/^Set the jig: .*, right, 2°, tail 1 in/)).toBeVisible()
+    await dialog.getByLabel('Reason').fill('torn on the butt')
+    await dialog.getByLabel('Finished weight now').fill('814.4')
+    await dialog.getByRole('button', { name: 'Record the refletch' }).click()
+    await expect(dialog).toBeHidden()
+    await expect(row(3)).toContainText('refletched: torn on the butt')
+    await expect(page.getByText(/^Signed off as version 3/)).toBeVisible()
+  })
+
+  it('a test kit goes out, comes back, and changes the spine on the sheet', async ({ page, book }) => {
+    const { job } = book.order
+    await page.goto(`./#/job/${job.id}/kit`)
+    const send = page.getByRole('button', { name: 'Send the kit today' })
+    await send.click()
+    await expect(page.getByText('Not sent. A kit needs two shafts at least')).toBeVisible()
+    // No lot of this shop was ever counted.
+    await page.getByRole('button', { name: 'Propose a kit' }).click()
+    await expect(page.getByText('Nothing to propose: no shaft that is counted free')).toBeVisible()
+    await page.getByRole('checkbox', { name: 'Heron 175' }).check()
+    await page.getByRole('checkbox', { name: 'Heron 200' }).check()
+    // Built on the bench, the kit is a small set of its own, and does not leave before it is weighed.
+    await page.getByRole('button', { name: 'Build the kit on the bench' }).click()
+    const onBench = page.getByRole('region', { name: 'Test kit on the bench' })
+    await expect(onBench.getByRole('row')).toHaveCount(3)
+    await onBench.getByRole('button', { name: 'Send the built kit today' }).click()
+    await expect(onBench.getByText('Not sent. No. 1 has no finished weight yet')).toBeVisible()
+    await onBench.getByRole('link', { name: 'Go to its bench' }).click()
+    await expect(page.getByRole('heading', { name: 'Receive' })).toBeVisible()
+    // Nor is it signed off: each arrow is named with what it lacks.
+    await page.goto(page.url().replace(/bench.*$/, 'send'))
+    await page.getByRole('button', { name: 'Sign off the set' }).click()
+    const lacks = page.getByRole('alert')
+    for (const no of [1, 2]) {
+      await expect(lacks).toContainText(`No. ${no}: the finished weight is missing.`)
+      await expect(lacks).toContainText(`No. ${no}: the final inspection is not confirmed.`)
+    }
+    await page.goto(`./#/job/${job.id}/kit`)
+    await page.getByRole('checkbox', { name: 'Heron 175' }).check()
+    await page.getByRole('checkbox', { name: 'Heron 200' }).check()
+    await page.getByLabel('Finished weight of this one').first().fill('836')
+    await page.getByLabel('Finished weight of this one').first().press('Enter')
+    await send.click()
+    const bare = async (no: number, high: string, left: string) => {
+      for (const [point, text] of [
+        ['bareHighIn', high],
+        ['bareLeftIn', left],
+      ] as const) {
+        const field = page.locator(`input[name="${point}.${no}"]`)
+        await field.fill(text)
+        await field.press('Enter')
+      }
+    }
+    await bare(3, '0.5', '-0.5')
+    await bare(4, '3', '4')
+    await page.locator('input[name=markAtRestIn]').fill('26.9')
+    await page.locator('input[name=markAtRestIn]').press('Enter')
+    await expect(page.getByText('No. 3 hits nearest with its bare shaft')).toBeVisible()
+    await page.getByRole('button', { name: 'Put its shaft on the sheet' }).click()
+    await expect(page.getByText('Not decided')).toBeVisible()
+    await page.getByRole('radio', { name: 'no. 3' }).check()
+    await page.getByLabel('Why').fill('bare shaft nearest')
+    await page.getByRole('button', { name: 'Put its shaft on the sheet' }).click()
+    await expect(page.getByText(/This bow likes a column reserve above/)).toBeVisible()
+    expect(await digitsOutsideMarks(page)).toEqual([])
+    await expectAccessible(page)
+    await page.getByRole('link', { name: 'Print the return form' }).click()
+    await expect(page.getByRole('heading', { name: 'Test kit: please shoot and send back' })).toBeVisible()
+    await expectWhole(page, 'kit', [210, 297])
+    await page.goto(`./#/job/${job.id}/sheet`)
+    await expect(page.getByText('Heron 175', { exact: true }).first()).toBeVisible()
+    await expect(page.getByText('changed: was Heron 200, lot')).toBeVisible()
+  })
+})

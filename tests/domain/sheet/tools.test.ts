@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest'
+import { inInches, inUnit } from '@/core/quantity'
+import { cutFigures } from '@/domain/sheet/cut-figures'
+import { flightOf, steeringOf } from '@/domain/sheet/flight-figures'
+import { sheetEnvelope } from '@/domain/sheet/sheet-envelope'
+import { sheetFigures } from '@/domain/sheet/sheet-figures'
+import { frontAheadOfRest, valuesAbout, VARIED, variedNow, whatIf } from '@/domain/sheet/what-if'
+import { answer } from '@tests/support/answer'
+import { demoSheet, USUAL_LINES } from '@tests/support/demo-sheet'
+
+const sheet = demoSheet({ targetGr: 790, c2cIn: 28.5 })
+const worked = sheetFigures(sheet)!
+const reserveOf = (own: typeof sheet) => {
+  const { value } = sheetFigures(own)!.figures!.columnReserve as { value: number | { value: number } }
+  return typeof value === 'number' ? value : value.value
+}
+
+describe('what if', () => {
+  it.each([
+    ['head weight', 300],
+    ['C2C', 30],
+    ['draw weight', 80],
+  ] as const)('%s up makes the column softer, and leaves the sheet as it was', (what, value) => {
+    const before = JSON.stringify(sheet)
+    expect(reserveOf(whatIf(sheet, what, value)!)).toBeLessThan(reserveOf(sheet))
+    expect(JSON.stringify(sheet)).toBe(before)
+  })
+
+  it('moves the finished weight with the head, since the set is trimmed to its weight less head', () => {
+    expect(whatIf(sheet, 'head weight', 300)!.plan.targetGr).toBe(840)
+  })
+
+  it('brings the shaft front forward by what C2C gains', () => {
+    const longer = whatIf(sheet, 'C2C', 29.5)!
+    const ahead = (own: typeof sheet) => inInches(frontAheadOfRest(own, sheetFigures(own)!)!)
+    expect(ahead(longer) - ahead(sheet)).toBeCloseTo(1, 9)
+    const { drawLengthIn: _, ...unknown } = sheet.bow
+    expect(frontAheadOfRest({ ...sheet, bow: unknown }, worked)).toBeUndefined()
+  })
+
+  it('is the sheet itself at the value it has', () => {
+    for (const what of VARIED) {
+      expect(reserveOf(whatIf(sheet, what, variedNow(sheet, what)!)!)).toBeCloseTo(reserveOf(sheet), 12)
+      expect(valuesAbout(variedNow(sheet, what)!, what)[3]).toBe(variedNow(sheet, what))
+    }
+  })
+
+  it.each([0, -1, Number.NaN, Infinity])('does not take %d for a value', (value) => {
+    for (const what of VARIED) expect(whatIf(sheet, what, value)).toBeUndefined()
+  })
+
+  it('has nothing to vary on an empty sheet', () => {
+    const empty = { ...demoSheet({}, []), bow: { ...sheet.bow, peakDrawWeightLb: undefined as never } }
+    for (const what of VARIED) expect(whatIf(empty, what, 100)).toBeUndefined()
+  })
+})
+
+describe('the envelope of a sheet', () => {
+  it('ends where the limit it names is reached, and no sooner', () => {
+    const long = demoSheet({ targetGr: 800, c2cIn: 31.5 })
+    const figures = sheetFigures(long)!
+    const { drawWeight, headWeight } = sheetEnvelope(long, figures, cutFigures(long, figures))
+    const up = answer(drawWeight!).up
+    expect(up.end).toEqual({ kind: 'limit', limit: 'too soft' })
+    const peak = 72 + inUnit(up.change, 'lbf')
+    expect(reserveOf(whatIf(long, 'draw weight', peak)!)).toBeCloseTo(0.75, 1)
+    expect(answer(headWeight!).up.change).toBeGreaterThan(0)
+  })
+
+  it('says by how much the draw may grow before the shaft front comes too near the rest', () => {
+    const cut = cutFigures(sheet, worked)
+    const { drawLength } = sheetEnvelope(sheet, worked, cut)
+    const { up, down } = answer(drawLength!)
+    const rest = answer(cut.fullDraw).rest.at
+    expect(inInches(up.change)).toBeCloseTo(worked.geometry.shaftFrontIn - inInches(rest) - 1, 5)
+    expect(down.end).toEqual({ kind: 'open' })
+  })
+
+  it('is not known without a bow', () => {
+    const { peakDrawWeightLb: _, drawLengthIn: __, ...bow } = sheet.bow
+    const own = { ...sheet, bow }
+    const figures = sheetFigures(own)!
+    expect(sheetEnvelope(own, figures, cutFigures(own, figures))).toEqual({
+      drawWeight: undefined,
+      headWeight: undefined,
+      drawLength: undefined,
+    })
+  })
+})
+
+describe('the flight of a sheet', () => {
+  it('loses speed and drops further with distance, and holds a row for the client’s own', () => {
+    const rows = answer(flightOf({ ...sheet, hunt: { shotDistanceYd: 35 } }, worked)!)
+    expect(rows.map(({ range }) => Math.round(inUnit(range, 'yd')))).toEqual([10, 20, 30, 35, 40, 50, 60])
+    for (const [i, row] of rows.slice(1).entries()) {
+      expect(row.speed.value).toBeLessThan(rows[i]!.speed.value)
+      expect(row.drop.value).toBeGreaterThan(rows[i]!.drop.value)
+    }
+  })
+
+  it('steers worse with a wide broadhead than with a field point', () => {
+    const margin = (head: string) => {
+      const own = demoSheet({ targetGr: 790, c2cIn: 28.5 }, [...USUAL_LINES.filter((n) => !n.startsWith('Two')), head])
+      return answer(steeringOf(own, sheetFigures(own)!)!).least.margin
+    }
+    expect(margin('Two-blade 250')).toBeLessThan(margin('Field point 250'))
+  })
+
+  it('says nothing where there is no speed, and nothing of steering without vanes', () => {
+    const { peakDrawWeightLb: _, ...bow } = sheet.bow
+    const slow = { ...sheet, bow }
+    expect(flightOf(slow, sheetFigures(slow)!)).toBeUndefined()
+    const bare = { ...sheet, plan: { ...sheet.plan, lines: sheet.plan.lines.filter(({ count }) => count === 1) } }
+    expect(steeringOf(bare, sheetFigures(bare)!)).toBeUndefined()
+  })
+})
+
+describe('the grip at full draw', () => {
+  const gripOf = (bow: Partial<typeof sheet.bow>) => {
+    const own = { ...sheet, bow: { ...sheet.bow, ...bow } }
+    return cutFigures(own, sheetFigures(own)!).grip!
+  }
+
+  it('has its pivot where the draw length puts it, or where the riser was marked', () => {
+    // [F1880]: from the throat to the pivot is the draw length less 1¾ in.
+    expect(inInches(gripOf({ drawLengthIn: 28.5 }).pivot)).toBeCloseTo(26.75, 9)
+    const marked = { markAtRestIn: 27.2, markAtRiserIn: 28.4, riserFrontAheadOfPivotIn: 1.5 }
+    expect(inInches(gripOf(marked).pivot)).toBeCloseTo(26.9, 9)
+  })
+
+  it('has cables only on a side that was told', () => {
+    expect(gripOf({ cableSide: 'left' }).cables).toMatchObject({ side: 'left' })
+    expect(gripOf({ cableSide: 'none' }).cables).toBeUndefined()
+    expect(gripOf({}).cables).toBeUndefined()
+  })
+})

@@ -1,0 +1,53 @@
+/**
+ * Kill: every process of the browser is ended without a word while readings are saved, and the profile is opened again. No
+ * reading that was acknowledged may be missing, none torn. First the planted fault: a page that says saved before the disk
+ * has answered must be caught.
+ */
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { setTimeout as wait } from 'node:timers/promises'
+import { tally } from '@tests/run/tally'
+import { startBrowser } from './support/browser-process'
+import { servePage } from './support/build-page'
+import { losses, nothingLost, readForEver } from './support/losses'
+
+const KILLS = Number(process.env['KILLS'] ?? 10)
+
+const { check, close } = tally()
+const served = await servePage()
+const profile = await mkdtemp(join(tmpdir(), 'grainwright-kill-'))
+try {
+  await check('a page that says saved too early is caught', async () => {
+    for (let attempt = 1; attempt <= 8; attempt++) {
+      const { lost } = await killed(1_000_000 * attempt, true)
+      if (lost.length > 0) return
+    }
+    throw new Error('eight kills lost nothing of what was not written: this check sees no loss')
+  })
+  for (let n = 1; n <= KILLS; n++) {
+    await check(`kill ${n} of ${KILLS}`, async () => {
+      const result = await killed(100_000_000 * n, false)
+      nothingLost(result, result.acknowledged)
+    })
+  }
+} finally {
+  await rm(profile, { recursive: true, force: true })
+  await served.stop()
+}
+close()
+
+async function killed(from: number, early: boolean) {
+  const browser = await startBrowser(profile)
+  const { job, acknowledged } = await readForEver(await browser.open(served.address), { from, early })
+  while (acknowledged.length === 0) await wait(20) // the plan ends a harness that waits for ever
+  await wait((from * 31) % 400)
+  await browser.kill()
+  const known = [...acknowledged]
+  const after = await startBrowser(profile)
+  try {
+    return { ...(await losses(await after.open(served.address), job, known)), acknowledged: known.length }
+  } finally {
+    await after.kill()
+  }
+}

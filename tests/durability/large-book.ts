@@ -1,0 +1,116 @@
+/**
+ * A large book: 3,000 jobs, 40,000 arrows, 400,000 readings, brought in the way a backup is. Then, with the processor
+ * slowed to a quarter, what a builder waits for: opening, the list, finding, saving. And what export and import hold in
+ * memory, and how much longer opening takes than on an empty book. LARGE_JOBS makes it smaller.
+ */
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from '@playwright/test'
+import { tally } from '@tests/run/tally'
+import { startBrowser } from './support/browser-process'
+import { servePage } from './support/build-page'
+
+const JOBS = Number(process.env['LARGE_JOBS'] ?? 3000)
+const ARROWS = Math.round((JOBS * 40) / 3)
+const READINGS = ARROWS * 10
+const SLOWDOWN = 4
+
+const { check, close } = tally()
+const served = await servePage()
+const profile = await mkdtemp(join(tmpdir(), 'grainwright-large-'))
+const say = (what: string, value: unknown) => console.log(`          ${what}: ${JSON.stringify(value)}`)
+
+let browser = await startBrowser(profile)
+try {
+  const filling = await ready(await browser.open(served.address))
+  const [made, importPeak] = await watched(filling, () =>
+    filling.evaluate(
+      ([jobs, arrows, readings]) => window.shop.generate(jobs!, arrows!, readings!),
+      [JOBS, ARROWS, READINGS],
+    ),
+  )
+  say('script memory rose while it was brought in, MB', importPeak)
+  say('brought in', made)
+  await check(
+    'an import holds no more than 50 MB of script memory, beside what the making of the file itself keeps',
+    () => below(importPeak, 50 + made.megabytes / 4),
+  )
+  const [exported, exportPeak] = await watched(filling, () => filling.evaluate(() => window.shop.backupSize()))
+  say('script memory rose while it was written out, MB', exportPeak)
+  say('export', exported)
+  await check('an export holds no more than 50 MB of script memory beside the file', () => below(exportPeak, 50))
+  await browser.quit()
+
+  browser = await startBrowser(profile)
+  const page = await browser.open('about:blank')
+  const session = await page.context().newCDPSession(page)
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN })
+  const empty = await opening(page, `${served.address}?book=grainwright-empty`)
+  const large = await opening(page, served.address)
+  say('opening an empty book, ms', empty)
+  say('opening the large book, ms', large)
+  await check('opens in a second', () => below(large, 1000))
+  await check('nothing on opening grows with the book', () => below(large, empty + 250))
+
+  const times = await page.evaluate(() => window.shop.timings())
+  say('times, ms', times)
+  await check('shows the list in a second', () => below(times.list, 1000))
+  await check('finds in 100 ms', () => below(times.findMost, 100))
+  await check('opens a job in a second', () => below(times.openJob, 1000))
+  await check('saves in 25 ms, 95 of 100', () => below(times.saveP95, 25))
+
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
+  const started = Date.now()
+  const report = await page.evaluate(() => window.shop.verify())
+  say('the whole book checked in the worker, s', (Date.now() - started) / 1000)
+  await check('every record of it is whole', () => {
+    if (report.problems.length > 0) throw new Error(JSON.stringify(report.problems.slice(0, 3)))
+    below(made.counts.event, report.events)
+  })
+} finally {
+  await browser.kill()
+  await rm(profile, { recursive: true, force: true })
+  await served.stop()
+}
+close()
+
+async function ready(page: Page): Promise<Page> {
+  await page.waitForFunction(() => 'shop' in window)
+  return page
+}
+
+/** Milliseconds from the beginning of the page until its book is open and its first list is there. */
+async function opening(page: Page, address: string): Promise<number> {
+  await page.goto(address)
+  await ready(page)
+  return page.evaluate(async () => {
+    await window.shop.start()
+    return performance.now()
+  })
+}
+
+/** What a work gives, and by how many megabytes the page's script memory rose over what it held before. */
+async function watched<T>(page: Page, work: () => Promise<T>): Promise<readonly [T, number]> {
+  const session = await page.context().newCDPSession(page)
+  const used = async () => (await session.send('Runtime.getHeapUsage')).usedSize / 1e6
+  await session.send('HeapProfiler.collectGarbage')
+  const before = await used()
+  let peak = before
+  let isDone = false
+  const watching = (async () => {
+    while (!isDone) {
+      peak = Math.max(peak, await used())
+      await new Promise((go) => setTimeout(go, 100))
+    }
+  })()
+  const given = await work()
+  isDone = true
+  await watching
+  if (!(peak > before)) throw new Error('script memory was not measured: no work leaves it as it was')
+  return [given, peak - before]
+}
+
+function below(value: number, limit: number) {
+  if (!(value <= limit)) throw new Error(`${value} is more than ${limit}`)
+}
