@@ -74,7 +74,8 @@ export interface AppState extends ScaleSlice {
   /** Opens a new job and returns its id, or null when it could not be saved. */
   readonly newJob: (kind: Job['kind'], of?: Job['of']) => Promise<Id | null>
   readonly loadJob: (id: Id) => Promise<void>
-  readonly closeJob: () => void
+  /** Of the job that is open; another is left alone. */
+  readonly reloadJob: (id: Id) => Promise<void>
   /** Writes what `make` brings in one command; true once it is on the disk. Never throws for a failed write. */
   readonly write: (make: (said: Said, ids: Ids) => Writing, progress?: (share: number) => void) => Promise<boolean>
   /** Gives the command that was not saved once more. */
@@ -95,11 +96,24 @@ export type AppStore = ReturnType<typeof createAppStore>
 
 export function createAppStore(ports: Ports) {
   return createStore<AppState>()((set, get) => {
+    // A reading of the open job or of the shelf that ended after a later one would put back what stood before.
     const inTurn = inTurns()
+    const inShelfTurn = inTurns()
+    let wanted: Id | null = null
+    let listChanges = 0
     const given = givenChanges()
     let stopWatching = () => {}
     const holder = benchHolder((benchHold) => set({ benchHold }))
     let searching: Promise<Searcher> | undefined
+
+    /** In turn with the writes; dropped where the builder has gone on to another job meanwhile. */
+    const reloadJob = (id: Id): Promise<void> =>
+      inTurn(async () => {
+        const { repository } = get()
+        if (repository === null || wanted !== id) return
+        const open = await openJob(repository, id)
+        if (wanted === id) set({ open })
+      })
 
     async function give(command: Command, progress?: (share: number) => void): Promise<boolean> {
       const { repository } = get()
@@ -145,13 +159,14 @@ export function createAppStore(ports: Ports) {
           change: (change, by) => {
             const { open } = get()
             const { saved } = change
+            listChanges += 1
             if (saved === undefined) void get().refreshJobs()
             else
               set(({ jobs, backup }) => ({ jobs: listWith(jobs, saved.jobs), backup: withMore(backup, saved.records) }))
             if (change.subjects.length > 0) void get().refreshShelf([...change.subjects, ...change.lots])
             else if (change.lots.length > 0) void get().refreshLots(change.lots)
             if (by === 'this tab' && given.hear(change)) return
-            if (open !== null && change.jobs.includes(open.job.id)) void get().loadJob(open.job.id)
+            if (open !== null && change.jobs.includes(open.job.id)) void reloadJob(open.job.id)
           },
         })
         set({ book, repository, repositoryState: repository.state(), save: { kind: 'idle' }, open: null })
@@ -159,6 +174,7 @@ export function createAppStore(ports: Ports) {
       },
       leave() {
         stopWatching()
+        wanted = null
         get().repository?.close()
         ports.memory.keep('book', '')
         set({ book: null, repository: null, jobs: [], shelf: EMPTY_SHELF, open: null, save: { kind: 'idle' } })
@@ -170,30 +186,37 @@ export function createAppStore(ports: Ports) {
       async refreshJobs() {
         const { repository } = get()
         if (repository === null) return
+        const before = listChanges
         const [jobs, backup] = await Promise.all([repository.jobViews(LISTED), repository.backupState()])
-        set({ jobs, backup })
+        if (repository !== get().repository) return
+        if (listChanges === before) set({ jobs, backup })
+        else await get().refreshJobs()
       },
-      async refreshShelf(changed) {
-        const { repository } = get()
-        if (repository === null) return
-        const change = changed && (await shelfChange(repository, [...new Set(changed)]))
-        set(change ? ({ shelf }) => ({ shelf: change(shelf) }) : { shelf: await loadShelf(repository) })
-      },
-      async refreshLots(lots) {
-        const { repository } = get()
-        const views = repository === null ? [] : await lotViewsOf(repository, lots)
-        set(({ shelf }) => ({ shelf: { ...shelf, lotViews: new Map([...shelf.lotViews, ...views]) } }))
-      },
+      refreshShelf: (changed) =>
+        inShelfTurn(async () => {
+          const { repository } = get()
+          if (repository === null) return
+          const change = changed && (await shelfChange(repository, [...new Set(changed)]))
+          const whole = change === undefined ? await loadShelf(repository) : undefined
+          if (repository !== get().repository) return
+          set(({ shelf }) => ({ shelf: change?.(shelf) ?? whole ?? shelf }))
+        }),
+      refreshLots: (lots) =>
+        inShelfTurn(async () => {
+          const { repository } = get()
+          const views = repository === null ? [] : await lotViewsOf(repository, lots)
+          set(({ shelf }) => ({ shelf: { ...shelf, lotViews: new Map([...shelf.lotViews, ...views]) } }))
+        }),
       async newJob(kind, of = null) {
         const id = ports.ids.id()
         const saved = await get().write(() => ({ events: [newEvent('opened', { job: id }, { kind, of })] }))
         return saved ? id : null
       },
-      async loadJob(id) {
-        const { repository } = get()
-        if (repository !== null) set({ open: await openJob(repository, id) })
+      loadJob(id) {
+        wanted = id
+        return reloadJob(id)
       },
-      closeJob: () => set({ open: null }),
+      reloadJob,
       write(make, progress) {
         const said: Said = { by: get().builder, at: ports.clock.now() }
         const command: Command = { id: ports.ids.id(), ...said, ...make(said, ports.ids) }

@@ -65,7 +65,7 @@ export const changeClient = (
     const client = jobOf((await repository.eventsOfJob(job)).events)?.client ?? null
     const now = await clientNow(store, client)
     const saved = await store.getState().write((said, ids) => clientWriting(job, now, change, said, ids))
-    if (saved && store.getState().open?.job.id === job) await store.getState().loadJob(job)
+    if (saved) await store.getState().reloadJob(job)
     return saved
   })
 
