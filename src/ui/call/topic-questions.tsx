@@ -31,6 +31,8 @@ export function TopicQuestions({ topic, call, begin, begunRef, onEnd, before, ch
   useEffect(() => {
     if (begin === begunRef.current || list.current === null) return
     begunRef.current = begin
+    // A save answers late: who types in a field of their own choosing by then keeps it.
+    if (isField(document.activeElement)) return
     focusOn(fieldsIn(list.current)[0])
   }, [begin, begunRef])
 
@@ -59,7 +61,7 @@ export function TopicQuestions({ topic, call, begin, begunRef, onEnd, before, ch
 }
 
 type Field = HTMLInputElement | HTMLTextAreaElement
-const isField = (target: EventTarget): target is Field =>
+const isField = (target: EventTarget | null): target is Field =>
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement
 
 /** What can be filled in, in order; of a choice the option that is chosen, or its first. */
