@@ -15,7 +15,6 @@ import type { Id } from '../domain/records/scalars'
 import type { EventDraft, Said } from '../domain/records/write'
 import { newEvent } from '../domain/records/write'
 import type { Searcher } from '../domain/search/searcher'
-import type { Shelf } from '../domain/stock/shelf'
 import { EMPTY_SHELF } from '../domain/stock/shelf'
 import type { AppRepository, BookName } from './app-repository'
 import { benchHolder } from './bench-hold'
@@ -23,12 +22,13 @@ import type { BenchHold } from './bench-hold'
 import { givenChanges } from './given-changes'
 import { inTurns } from './in-turn'
 import { LISTED, listWith } from './job-list'
-import { loadShelf, lotViewsOf, shelfChange } from './load-shelf'
 import type { OpenJob } from './open-job'
 import { openJob, openJobWith } from './open-job'
 import type { SaveState } from './save-state'
 import type { ScaleSlice } from './scale-slice'
 import { scaleSlice } from './scale-slice'
+import type { ShelfSlice } from './shelf-slice'
+import { shelfSlice } from './shelf-slice'
 
 export interface Ports {
   readonly clock: Clock
@@ -50,7 +50,7 @@ export interface Writing {
   readonly photos?: readonly Photo[]
 }
 
-export interface AppState extends ScaleSlice {
+export interface AppState extends ScaleSlice, ShelfSlice {
   readonly book: BookName | null
   readonly repository: AppRepository | null
   readonly repositoryState: RepositoryState
@@ -58,7 +58,6 @@ export interface AppState extends ScaleSlice {
   readonly backup: BackupState
   readonly builder: string
   readonly jobs: readonly JobView[]
-  readonly shelf: Shelf
   readonly open: OpenJob | null
   /** Of the bench this tab shows; null while it shows none. */
   readonly benchHold: BenchHold | null
@@ -67,10 +66,6 @@ export interface AppState extends ScaleSlice {
   readonly leave: () => void
   readonly setBuilder: (name: string) => void
   readonly refreshJobs: () => Promise<void>
-  /** @param changed these alone; left out: all of it */
-  readonly refreshShelf: (changed?: readonly Id[]) => Promise<void>
-  /** These lots' figures alone: a reading at the bench must not read the whole shelf. */
-  readonly refreshLots: (lots: readonly Id[]) => Promise<void>
   /** Opens a new job and returns its id, or null when it could not be saved. */
   readonly newJob: (kind: Job['kind'], of?: Job['of']) => Promise<Id | null>
   readonly loadJob: (id: Id) => Promise<void>
@@ -78,6 +73,11 @@ export interface AppState extends ScaleSlice {
   readonly reloadJob: (id: Id) => Promise<void>
   /** Writes what `make` brings in one command; true once it is on the disk. Never throws for a failed write. */
   readonly write: (make: (said: Said, ids: Ids) => Writing, progress?: (share: number) => void) => Promise<boolean>
+  /** As `write`, from what stands in the book when its turn has come: two changes of one record follow one another. */
+  readonly writeFrom: <T>(
+    read: (repository: AppRepository) => Promise<T>,
+    make: (read: T, said: Said, ids: Ids) => Writing,
+  ) => Promise<boolean>
   /** Gives the command that was not saved once more. */
   readonly saveAgain: () => Promise<boolean>
   /** A note as a personal row, to be named by its hash. */
@@ -96,11 +96,11 @@ export type AppStore = ReturnType<typeof createAppStore>
 
 export function createAppStore(ports: Ports) {
   return createStore<AppState>()((set, get) => {
-    // A reading of the open job or of the shelf that ended after a later one would put back what stood before.
+    // A reading of the open job that ended after a later write would put back what stood before.
     const inTurn = inTurns()
-    const inShelfTurn = inTurns()
     let wanted: Id | null = null
     let listChanges = 0
+    let waiting = 0 // commands that have not had their turn yet
     const given = givenChanges()
     let stopWatching = () => {}
     const holder = benchHolder((benchHold) => set({ benchHold }))
@@ -115,10 +115,14 @@ export function createAppStore(ports: Ports) {
         if (wanted === id) set({ open })
       })
 
-    async function give(command: Command, progress?: (share: number) => void): Promise<boolean> {
+    const openBook = (): AppRepository => {
       const { repository } = get()
       if (repository === null) throw new Error('no book is open')
-      set({ save: { kind: 'saving' } })
+      return repository
+    }
+
+    async function give(command: Command, progress?: (share: number) => void): Promise<boolean> {
+      const repository = openBook()
       given.begin()
       const receipt = await repository.commit(command, progress)
       const { jobs, isAlone } = given.end()
@@ -133,9 +137,21 @@ export function createAppStore(ports: Ports) {
           open: await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id)),
         })
       }
-      set({ save: { kind: 'saved', at: ports.clock.now() } })
+      if (waiting === 0) set({ save: { kind: 'saved', at: ports.clock.now() } })
       return true
     }
+
+    /** Whatever else has its turn before it: from here on nothing says *Saved* until this is. */
+    function givenInTurn(command: () => Promise<Command>, progress?: (share: number) => void): Promise<boolean> {
+      waiting += 1
+      set({ save: { kind: 'saving' } })
+      return inTurn(async () => {
+        waiting -= 1
+        return give(await command(), progress)
+      })
+    }
+    const saidNow = (): Said => ({ by: get().builder, at: ports.clock.now() })
+    const commandOf = (said: Said, writing: Writing): Command => ({ id: ports.ids.id(), ...said, ...writing })
 
     return {
       book: null,
@@ -145,7 +161,6 @@ export function createAppStore(ports: Ports) {
       backup: { at: null, lacks: 0 },
       builder: ports.memory.recall('builder') ?? 'Builder',
       jobs: [],
-      shelf: EMPTY_SHELF,
       open: null,
       benchHold: null,
 
@@ -192,21 +207,7 @@ export function createAppStore(ports: Ports) {
         if (listChanges === before) set({ jobs, backup })
         else await get().refreshJobs()
       },
-      refreshShelf: (changed) =>
-        inShelfTurn(async () => {
-          const { repository } = get()
-          if (repository === null) return
-          const change = changed && (await shelfChange(repository, [...new Set(changed)]))
-          const whole = change === undefined ? await loadShelf(repository) : undefined
-          if (repository !== get().repository) return
-          set(({ shelf }) => ({ shelf: change?.(shelf) ?? whole ?? shelf }))
-        }),
-      refreshLots: (lots) =>
-        inShelfTurn(async () => {
-          const { repository } = get()
-          const views = repository === null ? [] : await lotViewsOf(repository, lots)
-          set(({ shelf }) => ({ shelf: { ...shelf, lotViews: new Map([...shelf.lotViews, ...views]) } }))
-        }),
+      ...shelfSlice(set, get),
       async newJob(kind, of = null) {
         const id = ports.ids.id()
         const saved = await get().write(() => ({ events: [newEvent('opened', { job: id }, { kind, of })] }))
@@ -218,13 +219,17 @@ export function createAppStore(ports: Ports) {
       },
       reloadJob,
       write(make, progress) {
-        const said: Said = { by: get().builder, at: ports.clock.now() }
-        const command: Command = { id: ports.ids.id(), ...said, ...make(said, ports.ids) }
-        return inTurn(() => give(command, progress))
+        const said = saidNow()
+        const command = commandOf(said, make(said, ports.ids))
+        return givenInTurn(() => Promise.resolve(command), progress)
+      },
+      writeFrom(read, make) {
+        const said = saidNow()
+        return givenInTurn(async () => commandOf(said, make(await read(openBook()), said, ports.ids)))
       },
       saveAgain() {
         const { save } = get()
-        return save.kind === 'not saved' ? inTurn(() => give(save.command)) : Promise.resolve(true)
+        return save.kind === 'not saved' ? givenInTurn(() => Promise.resolve(save.command)) : Promise.resolve(true)
       },
       ...scaleSlice(ports, set, get),
       async holdBench(job, take) {

@@ -45,29 +45,19 @@ export async function clientNow(store: AppStore, subject: Id | null): Promise<Cl
 const consentOf = (said: readonly (boolean | null)[]): boolean | null =>
   said.includes(false) ? false : said.includes(true) ? true : null
 
-/** Changes of one client come one after the other, so that each follows the version before it. */
-const turns = new WeakMap<AppStore, Promise<unknown>>()
-function inTurn<T>(store: AppStore, task: () => Promise<T>): Promise<T> {
-  const done = (turns.get(store) ?? Promise.resolve()).then(task, task)
-  turns.set(store, done)
-  return done
-}
-
-export const changeClient = (
+export async function changeClient(
   store: AppStore,
   job: Id,
   change: { readonly fields?: Partial<ClientFields>; readonly consent?: boolean },
-): Promise<boolean> =>
-  inTurn(store, async () => {
-    const { repository } = store.getState()
-    if (repository === null) return false
+): Promise<boolean> {
+  const saved = await store.getState().writeFrom(
     // From the record, not from what is open: the builder may be on another job by the time this has its turn.
-    const client = jobOf((await repository.eventsOfJob(job)).events)?.client ?? null
-    const now = await clientNow(store, client)
-    const saved = await store.getState().write((said, ids) => clientWriting(job, now, change, said, ids))
-    if (saved) await store.getState().reloadJob(job)
-    return saved
-  })
+    async (repository) => clientNow(store, jobOf((await repository.eventsOfJob(job)).events)?.client ?? null),
+    (now, said, ids) => clientWriting(job, now, change, said, ids),
+  )
+  if (saved) await store.getState().reloadJob(job)
+  return saved
+}
 
 /** The job is for this client; null: for nobody yet. */
 export const setClient = (store: AppStore, job: Id, client: Id | null): Promise<boolean> =>

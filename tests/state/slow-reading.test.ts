@@ -70,6 +70,23 @@ describe('a slow reading', () => {
     expect(store.getState().open?.job.answers.quarry).toMatchObject({ value: 'moose' })
   })
 
+  it('of the open job lets nothing say Saved while a command waits behind it', async () => {
+    const { store, hold, newJob } = await slowShop()
+    const job = await newJob()
+    await store.getState().loadJob(job)
+    expect(store.getState().save.kind).toBe('saved')
+    const release = hold('eventsOfJob')
+    const again = store.getState().reloadJob(job)
+    const first = store.getState().write(() => ({ events: [answered(job)] }))
+    const second = store.getState().write(() => ({ events: [answered(job)] }))
+    expect(store.getState().save.kind).toBe('saving')
+    release()
+    await Promise.all([again, first])
+    expect(store.getState().save.kind).toBe('saving')
+    await second
+    expect(store.getState().save.kind).toBe('saved')
+  })
+
   it('of one job does not come in place of the job opened after it', async () => {
     const { store, hold, newJob } = await slowShop()
     const [first, second] = [await newJob(), await newJob()]

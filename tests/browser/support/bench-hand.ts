@@ -26,8 +26,7 @@ export async function doNext(page: Page, hand: BenchHand): Promise<string | null
       await take(page, (scale - hand.pass(off)).toFixed(1))
       return title
     }
-    await page.getByRole('button', { name: 'Done, next' }).click()
-    await settled(page)
+    await done(page, 'Done, next')
     return title
   }
   // This hand wipes by eye: it weighs neither with the edge broken nor wet.
@@ -37,9 +36,23 @@ export async function doNext(page: Page, hand: BenchHand): Promise<string | null
     await take(page, hand.read((point ?? '').trim(), Number(no)))
     return title
   }
-  await page.getByRole('button', { name: /^Done/ }).click()
-  await settled(page)
+  await done(page, /^Done/)
   return title
+}
+
+/** What the page says of where the work is: the step, what is asked, what was said last and how many are left. */
+const place = (page: Page) =>
+  page.evaluate(() => {
+    const texts = [...document.querySelectorAll('main h1, main form label, main output, main p, main [aria-current]')]
+    return texts.map((each) => each.textContent).join('\n')
+  })
+
+/** *Saved* of the step before may still stand after the press; that the bench has answered, the page shows. */
+async function done(page: Page, name: string | RegExp): Promise<void> {
+  const before = await place(page)
+  await page.getByRole('button', { name }).click()
+  await expect.poll(() => place(page), { intervals: [20, 40, 80, 160] }).not.toBe(before)
+  await settled(page)
 }
 
 async function take(page: Page, text: string): Promise<void> {
