@@ -146,6 +146,8 @@ async function standInPort(page: Page): Promise<void> {
   await page.addInitScript(() => {
     let gr = 0
     let swings = 0
+    let steady = 0
+    const shownEmpty: (() => void)[] = []
     const port = {
       open: () => Promise.resolve(),
       close: () => Promise.resolve(),
@@ -158,6 +160,9 @@ async function standInPort(page: Page): Promise<void> {
               bytes.encode(`${swings > 0 ? 'US' : 'ST'},GS,+${shown.toFixed(1).padStart(7, ' ')} GN\r\n`),
             )
             swings = Math.max(0, swings - 1)
+            steady = swings === 0 ? steady + 1 : 0
+            // Taken from the port, not only sent: a busy page reads late.
+            if (steady > 3 && gr === 0 && (controller.desiredSize ?? 0) > 0) shownEmpty.splice(0).forEach((go) => go())
           }, 15)
         },
       }),
@@ -166,7 +171,9 @@ async function standInPort(page: Page): Promise<void> {
       layOn: (weight: number) => {
         gr = weight
         swings = 2
+        steady = 0
       },
+      emptied: () => new Promise<void>((go) => shownEmpty.push(go)),
     })
     const serial = { requestPort: () => Promise.resolve(port), getPorts: () => Promise.resolve([]) }
     Object.defineProperty(navigator, 'serial', { value: serial, configurable: true })
@@ -194,7 +201,7 @@ describe('by a scale on a serial port', () => {
         if (DATA_POINTS[point].unit === 'gr') {
           laid += 1
           await layOn(page, 0)
-          await page.waitForTimeout(90)
+          await page.evaluate(() => (globalThis as unknown as { emptied: () => Promise<void> }).emptied())
           await layOn(page, Number(text))
           return
         }

@@ -2,12 +2,19 @@ import { defineConfig } from '@playwright/test'
 import { CHROMIUM } from '../run/ensure-browser'
 import { CHROMIUM_FLAGS } from './support/chromium-flags'
 
+const LONGEST = /(whole-job|walk)\.spec\.ts/
+
 export default defineConfig({
   testDir: '.',
   outputDir: '../../test-results/browser',
   forbidOnly: true,
   fullyParallel: true,
-  workers: 3, // a page waits for the disk half of its time
+  workers: 4, // a page waits for the disk more than half of its time
+  // The longest first, so that none of them runs alone at the end.
+  projects: [
+    { name: 'whole jobs', testMatch: LONGEST },
+    { name: 'pages', testIgnore: LONGEST },
+  ],
   timeout: 300_000, // the longest is a whole job; what hangs is found by the two below
   expect: { timeout: 20_000, toPass: { timeout: 20_000 } },
   reporter: [['list'], ['../run/playwright-counts.ts']],

@@ -185,6 +185,7 @@ describe('a file chosen for backups', () => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Open my shop' }).click()
     await page.getByRole('button', { name: 'New call' }).first().click()
+    await expect(page).toHaveURL(/call/)
     await page.goto('./#/shop')
     await expect(page.getByText('There is no backup yet')).toBeVisible()
     await page.getByRole('button', { name: 'Choose a file for backups' }).click()

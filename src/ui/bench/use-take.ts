@@ -96,9 +96,10 @@ export function useTake(at: TakeAt, onTaken: (reading: Reading) => void) {
   const heard = useEffectEvent(() => {
     if (onScale !== undefined && text.trim() === '' && answer === undefined && takesItself(onScale)) void take(shown())
   })
-  // What settles on a scale is an event from outside, as a key pressed is; it has no other way in.
+  // What settles on a scale is an event from outside, as a key pressed is; it has no other way in. Heard again when the
+  // entry is free: the next arrow may lie there before the one before it is saved.
   // oxlint-disable-next-line react/set-state-in-effect
-  useEffect(() => heard(), [scale])
+  useEffect(() => heard(), [scale, text, answer])
   useBurst((burst) => void take({ text: burst, source: 'keyboard', raw: burst }))
 
   return {

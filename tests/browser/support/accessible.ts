@@ -21,6 +21,8 @@ interface Found {
 export async function axeFinds(page: Page, rules?: readonly string[]): Promise<Found> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source)
   return page.evaluate(async (only) => {
+    // What the page makes of a new width stands a frame after the width does.
+    for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame)
     const { axe: inPage } = window as unknown as { readonly axe: typeof axe }
     const { violations, passes } = await inPage.run(document, {
       resultTypes: ['violations'],
