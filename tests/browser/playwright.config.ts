@@ -15,7 +15,7 @@ export default defineConfig({
     { name: 'whole jobs', testMatch: LONGEST },
     { name: 'pages', testIgnore: LONGEST },
   ],
-  timeout: 300_000, // the longest is a whole job; what hangs is found by the two below
+  timeout: 600_000, // the longest is a whole job, a minute on a quiet machine; what hangs is found by the two below
   expect: { timeout: 20_000, toPass: { timeout: 20_000 } },
   reporter: [['list'], ['../run/playwright-counts.ts']],
   use: {
