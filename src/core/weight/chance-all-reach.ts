@@ -25,18 +25,35 @@ const FURTHEST = 8.5 // standard deviations; beyond lies less than 1e-16
 const TOLERANCE = 1e-10
 const EDGE = [-4, -1, 0, 1, 4] // own standard deviations about an edge: where the integrand bends
 
-/** An arrow in plain kilograms: its range, mean, own standard deviation. */
-interface Arrow {
+/** Arrows alike in all of this, in plain kilograms: range, mean, own standard deviation, and what each direction gives. */
+interface Alike {
   readonly from: number
   readonly to: number
   readonly mean: number
   readonly own: number
+  readonly shared: readonly number[]
+  count: number
+}
+
+/** A planned set is one arrow several times over: each kind is then worked out once. */
+function alike(arrows: readonly ArrowAndLanding[], directions: readonly (readonly number[])[]): readonly Alike[] {
+  const kinds = new Map<string, Alike>()
+  arrows.forEach(({ forecast, landing }, i) => {
+    const { from, to } = reachable(landing)
+    const shared = directions.map((direction) => direction[i]!)
+    const kind = { from, to, mean: forecast.total.value, own: forecast.ownSd, shared }
+    const key = Object.values(kind).join()
+    const same = kinds.get(key)
+    if (same === undefined) kinds.set(key, { ...kind, count: 1 })
+    else same.count += 1
+  })
+  return [...kinds.values()]
 }
 
 /** Where along one shared direction the arrows pass the edges of their ranges. */
-function bends(arrows: readonly Arrow[], direction: readonly number[]): number[] {
-  const at = arrows.flatMap(({ from, to, mean, own }, i) =>
-    direction[i]! > 0 ? [from, to].flatMap((edge) => EDGE.map((k) => (edge - mean + k * own) / direction[i]!)) : [],
+function bends(kinds: readonly Alike[]): number[] {
+  const at = kinds.flatMap(({ from, to, mean, own, shared: [sd = 0] }) =>
+    sd > 0 ? [from, to].flatMap((edge) => EDGE.map((k) => (edge - mean + k * own) / sd)) : [],
   )
   const inside = at.filter((z) => Math.abs(z) < FURTHEST)
   return [...new Set([-FURTHEST, ...inside, FURTHEST])].toSorted((a, b) => a - b)
@@ -60,21 +77,17 @@ export function chanceAllReach(arrows: readonly ArrowAndLanding[]): Outcome<AllR
     arrows.flatMap(({ forecast, landing }) => [...forecastProblems(forecast), ...landingProblems(landing)]),
   )
   if (refused) return refused
-  const plain = arrows.map(({ forecast, landing }): Arrow => {
-    const { from, to } = reachable(landing)
-    return { from, to, mean: forecast.total.value, own: forecast.ownSd }
-  })
   const directions = sharedDirections(arrows.map(({ forecast }) => forecast.sharedBy))
+  const kinds = alike(arrows, directions)
   const given = (z: readonly number[]) =>
-    plain.reduce((chance, { from, to, mean, own }, i) => {
-      const moved = directions.reduce((at, direction, d) => at + direction[i]! * z[d]!, mean)
-      return chance * chanceBetween(from, to, moved, own)
+    kinds.reduce((chance, { from, to, mean, own, shared, count }) => {
+      const moved = shared.reduce((at, sd, d) => at + sd * z[d]!, mean)
+      return chance * chanceBetween(from, to, moved, own) ** count
     }, 1)
-  const [only] = directions
-  const exact = directions.length === 1 && only
-  const joint = exact
-    ? adaptiveIntegral((z) => normalDensity(z) * given([z]), bends(plain, exact), TOLERANCE)
-    : latticeMean(given, directions.length)
+  const joint =
+    directions.length === 1
+      ? adaptiveIntegral((z) => normalDensity(z) * given([z]), bends(kinds), TOLERANCE)
+      : latticeMean(given, directions.length)
   const product = arrows.reduce((chance, { forecast, landing }) => {
     const { from, to } = reachable(landing)
     return chance * chanceBetween(from, to, forecast.total.value, forecast.total.sd)

@@ -33,8 +33,9 @@ export interface FigureProps<D extends Dimension> {
 export function Figure<D extends Dimension>({ name, label, of, note, was, missing, ...shown }: FigureProps<D>) {
   const known = of?.ok ? of : undefined
   const band = known !== undefined && isEstimate(known.value) ? known.value : undefined
+  const says = of !== undefined && of.findings.length > 0
   return (
-    <div className={look.figure}>
+    <div className={says ? look.saying : look.figure}>
       <dt className={look.name}>
         {known === undefined ? (
           <span data-label="">{label}</span>
@@ -57,7 +58,7 @@ export function Figure<D extends Dimension>({ name, label, of, note, was, missin
           <Was name={name} of={middleOf(was.value)} now={known && middleOf(known.value)} {...shown} />
         </dd>
       )}
-      {of === undefined || of.findings.length === 0 ? null : (
+      {!says ? null : (
         <dd className={look.findings}>
           <FindingList findings={of.findings} />
         </dd>

@@ -7,11 +7,11 @@ import { StageBar } from '../app/stage-bar'
 import { NoSuchJob } from '../jobs/no-such-job'
 import { useOpenJob } from '../jobs/use-open-job'
 import { jobTab, jobTitle } from '../words/job-words'
-import { KitBegun } from './kit-begun'
 import { KitPlan } from './kit-plan'
 import look from './send.module.css'
 
-/** Fetched when a kit has gone out. */
+/** Fetched when a kit is under way, or has gone out. */
+const KitBegun = lazy(() => import('./kit-begun').then((file) => ({ default: file.KitBegun })))
 const KitReport = lazy(() => import('./kit-report').then((file) => ({ default: file.KitReport })))
 
 export default function KitPage({ params }: { params: PageParams }) {
@@ -32,10 +32,10 @@ export default function KitPage({ params }: { params: PageParams }) {
           {job.kits.map((kit) => (
             <KitReport key={kit.arrows[0]!.arrow} open={open} kit={kit} />
           ))}
+          {job.kitsBegun.map((begun) => (
+            <KitBegun key={begun.kit} open={open} begun={begun} />
+          ))}
         </Suspense>
-        {job.kitsBegun.map((begun) => (
-          <KitBegun key={begun.kit} open={open} begun={begun} />
-        ))}
         <KitPlan open={open} />
         <p>
           <Link to={`/job/${job.id}/sheet`}>Go to the sheet</Link>

@@ -78,23 +78,6 @@ function AllFields({ job, frozen, typing }: PlanFieldsProps) {
         onChoose={(value) => set({ field: 'fletchSide', value })}
       />
       {field('fletchDegrees')}
-      <ChoiceField
-        label="Jig"
-        name="jig"
-        choices={jigs.map((value) => ({ value, label: value }))}
-        value={job.plan.jig}
-        onChoose={(value) => set({ field: 'jig', value })}
-      />
-      {field('vaneTailIn')}
-      <ChoiceField
-        label="Index the head to"
-        name="indexPlane"
-        choices={(['none', 'spine mark', 'cock vane'] as const).map((value) => ({ value, label: value }))}
-        value={job.plan.indexPlane}
-        hint={wasWords(frozen?.indexPlane, job.plan.indexPlane)}
-        onChoose={(value) => set({ field: 'indexPlane', value })}
-      />
-      {field('cockVaneDeg')}
       {jigs.length === 0 ? null : (
         <ChoiceField
           label="Jig"
@@ -105,6 +88,16 @@ function AllFields({ job, frozen, typing }: PlanFieldsProps) {
           onChoose={(value) => set({ field: 'jig', value })}
         />
       )}
+      {field('vaneTailIn')}
+      <ChoiceField
+        label="Index the head to"
+        name="indexPlane"
+        choices={(['none', 'spine mark', 'cock vane'] as const).map((value) => ({ value, label: value }))}
+        value={job.plan.indexPlane}
+        hint={wasWords(frozen?.indexPlane, job.plan.indexPlane)}
+        onChoose={(value) => set({ field: 'indexPlane', value })}
+      />
+      {field('cockVaneDeg')}
       <ChoiceField
         label="FOC counts to the"
         name="frontPoint"

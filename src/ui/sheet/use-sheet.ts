@@ -42,7 +42,12 @@ export function useSheet(open: OpenJob): OpenSheet {
   const problems = useMemo(() => planProblems(sheet, worked, cut), [sheet, worked, cut])
   const typing = useCallback(
     (field: keyof Plan, value: number | undefined) =>
-      setTyped(({ [field]: _, ...rest }) => (value === undefined ? rest : { ...rest, [field]: value })),
+      setTyped((before) => {
+        // "28." says no more than "28" did: nothing is worked out again.
+        if (before[field] === value) return before
+        const { [field]: _, ...rest } = before
+        return value === undefined ? rest : { ...rest, [field]: value }
+      }),
     [],
   )
   const last = open.sheets.get(job.frozen.at(-1)?.sheet ?? '')

@@ -3,6 +3,7 @@ import { inGrains } from '../../../core/quantity'
 import { lawRows } from '../../../domain/call/law-rows'
 import { LawList } from '../../call/law-list'
 import { LAW_CAUTION } from '../../words/law-caution'
+import look from './sheet-tools.module.css'
 import type { ToolProps } from './tool'
 
 export function LawTool({ open, sheet, worked }: ToolProps) {
@@ -18,7 +19,13 @@ export function LawTool({ open, sheet, worked }: ToolProps) {
     arrowGr: finished?.ok ? inGrains(finished.value) : null,
     arrowIn: worked?.geometry.shaftFrontIn ?? null,
   })
-  if (rows.length > 0) return <LawList rows={rows} />
+  if (rows.length > 0) {
+    return (
+      <div className={look.law}>
+        <LawList rows={rows} />
+      </div>
+    )
+  }
   return (
     <p>
       The shop has no row for {sheet.hunt.place === undefined ? 'a place that is not named yet' : 'this place and game'}

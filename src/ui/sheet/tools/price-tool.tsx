@@ -5,6 +5,7 @@ import { useApp } from '../../app/use-app'
 import { DataTable } from '../../controls/data-table'
 import { Label } from '../../figures/label'
 import { STOCK_WORDS } from '../../words/tool-words'
+import look from './sheet-tools.module.css'
 import type { ToolProps } from './tool'
 
 export function PriceTool({ open, sheet }: ToolProps) {
@@ -13,7 +14,7 @@ export function PriceTool({ open, sheet }: ToolProps) {
   const told = (value: number) => ({ value, how: 'told' as const, by: '', at: '' })
   const price = priceOf({ ...open.job.answers, quantity: told(quantity), spares: told(spares) }, sheet.rules)
   return (
-    <>
+    <div className={look.price}>
       <PriceTable price={price} />
       <DataTable
         caption="Stock for the set"
@@ -49,6 +50,6 @@ export function PriceTool({ open, sheet }: ToolProps) {
           ]
         })}
       />
-    </>
+    </div>
   )
 }

@@ -1,6 +1,6 @@
 /** The tools of the sheet: one open at a time, each fetched when it is first wanted. */
 import type { ComponentType } from 'react'
-import { lazy, Suspense, useState } from 'react'
+import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from 'react'
 import { Panel } from '../../controls/panel'
 import type { Candidate } from '../compare/candidate'
 import look from './sheet-tools.module.css'
@@ -19,13 +19,29 @@ const TOOLS: readonly { readonly name: string; readonly tool: ComponentType<Tool
 
 const MOST_KEPT = 2
 
-export function SheetTools(given: Omit<ToolProps, 'kept' | 'onKeep'>) {
+/** Drawn again only when the sheet has changed. */
+export const SheetTools = memo(AllTools)
+
+function AllTools(given: Omit<ToolProps, 'kept' | 'onKeep'>) {
   const [chosen, setChosen] = useState<string>()
   const [kept, setKept] = useState<readonly Candidate[]>([])
-  const keep = (candidate: Candidate) =>
-    setKept((before) => [...before.filter(({ sheet }) => sheet !== candidate.sheet), candidate].slice(-MOST_KEPT))
   const open = TOOLS.find(({ name }) => name === chosen)
   const Tool = open?.tool
+  // A tool follows the sheet a moment later: the figures of the page come first, and the next keystroke before it.
+  const late = useDeferredValue(given)
+  const tool = useMemo(
+    () =>
+      Tool === undefined ? null : (
+        <Tool
+          {...late}
+          kept={kept}
+          onKeep={(candidate) =>
+            setKept((all) => [...all.filter(({ sheet }) => sheet !== candidate.sheet), candidate].slice(-MOST_KEPT))
+          }
+        />
+      ),
+    [Tool, late, kept],
+  )
   return (
     <div className={look.tools}>
       <ul aria-label="Tools of the sheet" className={look.bar}>
@@ -45,12 +61,10 @@ export function SheetTools(given: Omit<ToolProps, 'kept' | 'onKeep'>) {
           <UnitSwitch />
         </li>
       </ul>
-      {open === undefined || Tool === undefined ? null : (
+      {open === undefined ? null : (
         <Panel title={open.name} quiet>
           <div className={look.open}>
-            <Suspense fallback={null}>
-              <Tool {...given} kept={kept} onKeep={keep} />
-            </Suspense>
+            <Suspense fallback={null}>{tool}</Suspense>
           </div>
         </Panel>
       )}
