@@ -17,53 +17,24 @@ import { DEMO_PARTS } from './demo-parts'
 import { DEMO_RULES } from './demo-rules'
 import { ORDERS } from './orders'
 import { tellOrder } from './tell-order'
-import type { Sitting } from './tell-order'
 
 const SEED = 20_261
 const SHELF_DAYS_AGO = 1200
 const WEIGHED = 12 // pieces of each lot
-const MOST_EVENTS = 120 // of one command: a slow disk answers it well within the gateway's time
 
 export async function fillDemo(repository: Pick<Repository, 'commit'>, now: string): Promise<void> {
   const hand = demoHand(SEED)
-  let end: Pick<LogHead, 'log' | 'seq'> | undefined
-  const write = async (said: Said, records: Pick<Command, 'facts' | 'events' | 'personal'>) => {
-    const receipt = await repository.commit({ id: hand.id(said.at), ...said, ...records })
+  let end: LogHead | undefined
+  const give = async (command: Command) => {
+    const receipt = await repository.commit(command)
     if (receipt.kind !== 'saved') throw new Error(`the demo shop could not be written: ${receipt.detail}`)
     end = receipt.events.at(-1) ?? end
     return receipt.events
   }
-  const shelf = await stockShelf(hand, now, write)
+  const shelf = await stockShelf(hand, now, (said, records) => give({ id: hand.id(said.at), ...said, ...records }))
   for (const order of ORDERS) {
-    for (const { said, records } of together(await tellOrder(hand, now, shelf, order, end!))) {
-      const { events, ...rest } = records
-      await write(said, { ...rest, events: events.slice(0, MOST_EVENTS) })
-      for (let from = MOST_EVENTS; from < events.length; from += MOST_EVENTS)
-        await write(said, { events: events.slice(from, from + MOST_EVENTS) })
-    }
+    for (const command of await tellOrder(hand, now, shelf, order, end!)) await give(command)
   }
-}
-
-/** What was said at one moment is one command: each costs a wait for the disk. */
-function together(sittings: readonly Sitting[]): readonly Sitting[] {
-  const joined: Sitting[] = []
-  for (const sitting of sittings) {
-    const before = joined.at(-1)
-    if (before?.said.at !== sitting.said.at) joined.push(sitting)
-    else {
-      const { facts = [], personal = [], events } = before.records
-      const { records } = sitting
-      joined[joined.length - 1] = {
-        said: sitting.said,
-        records: {
-          facts: [...facts, ...(records.facts ?? [])],
-          personal: [...personal, ...(records.personal ?? [])],
-          events: [...events, ...records.events],
-        },
-      }
-    }
-  }
-  return joined
 }
 
 type Write = (said: Said, records: Pick<Command, 'facts' | 'events'>) => Promise<readonly Event[]>

@@ -3,7 +3,6 @@ import { signOff } from '../domain/bench/sign-off'
 import type { AnswerValue } from '../domain/call/answer'
 import type { QuestionId } from '../domain/call/questions'
 import type { EventBody } from '../domain/job/events'
-import type { Command } from '../domain/ports'
 import type { LogHead } from '../domain/records/event'
 import { personalOf } from '../domain/records/personal'
 import type { Id } from '../domain/records/scalars'
@@ -14,40 +13,31 @@ import { freeze, startSet } from '../domain/sheet/freeze'
 import type { Shelf } from '../domain/stock/shelf'
 import { lotsOfPart } from '../domain/stock/shelf'
 import type { DemoHand } from './demo-hand'
+import type { Told } from './memory-job'
 import { memoryJob } from './memory-job'
 import type { Order } from './orders'
 import { simulatedBuild } from './simulated-build'
-
-/** What one sitting writes. The book takes it in one command, or in a few where it is long. */
-export interface Sitting {
-  readonly said: Said
-  readonly records: Pick<Command, 'facts' | 'personal'> & { readonly events: readonly EventDraft[] }
-}
 
 const BUILD_TAKES = 2 // days from the frozen sheet to the box
 const BUILDER = 'Ilse'
 
 /**
  * @param now the moment at which the shop is looked at, ISO 8601
- * @param end where the log ends that the sittings will be written to, with nothing said in between
- * @returns sittings in their order
+ * @param end where the log ends that the commands will be written to, with nothing written in between
+ * @returns the commands in their order
  */
 export async function tellOrder(
   hand: DemoHand,
   now: string,
   shelf: Shelf,
   order: Order,
-  end: Pick<LogHead, 'log' | 'seq'>,
-): Promise<readonly Sitting[]> {
-  const sittings: Sitting[] = []
+  end: LogHead,
+): Promise<readonly Told[]> {
   const daysAgo = (days: number) => new Date(Date.parse(now) - days * 86_400_000).toISOString() // ms of a day
   const called: Said = { by: BUILDER, at: daysAgo(order.daysAgo) }
   const id = () => hand.id(called.at)
   const told = memoryJob(id, end)
-  const say = (said: Said, records: Sitting['records']) => {
-    sittings.push({ said, records })
-    return told.perform(said, records.events)
-  }
+  const say = told.perform
 
   const about = { job: id() }
   const client = id()
@@ -69,38 +59,32 @@ export async function tellOrder(
       ...owed,
     ],
   })
-  if (order.plan === undefined) return sittings
+  if (order.plan === undefined) return told.commands()
 
   const planned = say(called, { events: planEvents(about.job, id, shelf, order.plan) })
   const sheet = draftSheet(planned, shelf, clientFact.hash)
   const frozen = freeze(planned, sheet, called)
   const ready = say(called, frozen)
-  if (order.to === 'frozen') return sittings
+  if (order.to === 'frozen') return told.commands()
 
   const bench: Said = { by: BUILDER, at: daysAgo(Math.max(0.1, order.daysAgo - BUILD_TAKES)) }
-  const start = startSet(ready, sheet, { id, salt: hand.salt }).events
-  const begun = told.perform(bench, start)
-  const events: EventDraft[] = [...start]
+  const begun = say(bench, startSet(ready, sheet, { id, salt: hand.salt }))
   const { job: built } = await simulatedBuild(
     begun,
     sheet,
     hand.dice,
     {
-      perform(drafts) {
-        events.push(...drafts)
-        return Promise.resolve(told.perform(bench, drafts))
-      },
+      perform: (events) => Promise.resolve(say(bench, { events })),
       id,
     },
     order.to === 'trim' ? { until: 'trim' } : {},
   )
-  sittings.push({ said: bench, records: { events } })
-  if (order.to === 'trim') return sittings
+  if (order.to === 'trim') return told.commands()
 
   const sent: Said = { by: BUILDER, at: daysAgo(order.daysAgo - BUILD_TAKES - 1) }
   say(sent, signOff(built, sheet, sent))
   say(sent, { events: [newEvent('sent', about, { on: sent.at.slice(0, 10), count: order.plan.quantity })] })
-  return sittings
+  return told.commands()
 }
 
 function planEvents(job: Id, id: () => Id, shelf: Shelf, plan: NonNullable<Order['plan']>): readonly EventDraft[] {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { arrowBuiltOf } from '@/domain/bench/sign-off'
 import { inGrains } from '@/core/quantity'
 import { fillDemo } from '@/demo/fill-demo'
 import type { JobEvent } from '@/domain/job/events'
@@ -9,7 +10,8 @@ import type { Command } from '@/domain/ports'
 import { chained, NO_EVENT } from '@/domain/records/event'
 import type { LogHead } from '@/domain/records/event'
 import type { AnyEvent } from '@/domain/records/read-event'
-import type { AnyFact } from '@/domain/records/read-fact'
+import type { AnyFact, FactOf } from '@/domain/records/read-fact'
+import { changedSince } from '@/domain/send/repair'
 import { cutFigures } from '@/domain/sheet/cut-figures'
 import { planProblems } from '@/domain/sheet/plan-problems'
 import { sheetFigures } from '@/domain/sheet/sheet-figures'
@@ -53,6 +55,24 @@ describe('the demo shop', () => {
   it('has an order at every stage', async () => {
     const { jobs } = await shop
     expect(jobs.map(stateOf)).toEqual(['sent', 'sent', 'building', 'ready to build', 'calling'])
+  })
+
+  it('has nothing in a sent job that its as-built record does not say', async () => {
+    const { jobs, facts } = await shop
+    const byHash = new Map(facts.map((fact) => [fact.hash, fact]))
+    const sent = jobs.filter((job) => stateOf(job) === 'sent')
+    expect(sent).toHaveLength(2)
+    for (const job of sent) {
+      const built = byHash.get(job.signedOff.at(-1)!.asBuilt) as FactOf<'asBuilt'>
+      const sheet = byHash.get(job.frozen.at(-1)!.sheet) as FactOf<'sheet'>
+      const arrows = built.body.arrows.map((hash) => [hash, (byHash.get(hash) as FactOf<'arrowBuilt'>).body] as const)
+      const standing = { hash: built.hash, body: built.body, arrows: new Map(arrows) }
+      for (const [hash, body] of arrows) {
+        const arrow = job.bench!.arrows.find(({ id }) => id === body.arrow)!
+        expect(arrowBuiltOf(arrow, job.bench!, sheet.body), hash).toEqual(body)
+      }
+      expect(changedSince(job, sheet.body, standing)).toEqual([])
+    }
   })
 
   it('calls a job by one number, on its sheets and its arrows too', async () => {
