@@ -13,7 +13,7 @@ import { freeze, startSet } from '../domain/sheet/freeze'
 import type { Shelf } from '../domain/stock/shelf'
 import { lotsOfPart } from '../domain/stock/shelf'
 import type { DemoHand } from './demo-hand'
-import type { Told } from './memory-job'
+import type { MemoryJob, Told } from './memory-job'
 import { memoryJob } from './memory-job'
 import type { Order } from './orders'
 import { simulatedBuild } from './simulated-build'
@@ -37,7 +37,7 @@ export async function tellOrder(
   const called: Said = { by: BUILDER, at: daysAgo(order.daysAgo) }
   const id = () => hand.id(called.at)
   const told = memoryJob(id, end)
-  const say = told.perform
+  const say: MemoryJob['perform'] = (said, records) => told.perform(said, records)
 
   const about = { job: id() }
   const client = id()
