@@ -202,7 +202,13 @@ export interface Repository<J extends JobRow = JobRow, A extends ArrowRow = Arro
   findJobs(words: readonly string[], limit?: number): Promise<{ readonly jobs: readonly J[]; readonly of: number }>
   arrowViews(job: Id): Promise<readonly A[]>
   arrowViewsOfLot(lot: Id): Promise<readonly A[]>
-  lotViews(): Promise<readonly L[]>
+  /**
+   * The lots in stock, and of a part of which nothing is left the newest: no more of them for all that was ever used up.
+   * Views that are no lot's, a glue's joints and the shop's passes, are among them.
+   */
+  lotsOnShelf(): Promise<{ readonly lots: readonly ReadFact<FactOf<'lot'>>[]; readonly views: readonly L[] }>
+  /** Every lot that a part ever had. */
+  lotsOfPart(part: Id): Promise<readonly Id[]>
   lotView(lot: Id): Promise<L | undefined>
 
   tally(): Promise<Tally>

@@ -15,6 +15,7 @@ import type { Id } from '../domain/records/scalars'
 import type { EventDraft, Said } from '../domain/records/write'
 import { newEvent } from '../domain/records/write'
 import type { Searcher } from '../domain/search/searcher'
+import { lotsNamed } from '../domain/stock/lots-named'
 import { EMPTY_SHELF } from '../domain/stock/shelf'
 import type { AppRepository, BookName } from './app-repository'
 import { benchHolder } from './bench-hold'
@@ -112,6 +113,7 @@ export function createAppStore(ports: Ports) {
         const { repository } = get()
         if (repository === null || wanted !== id) return
         const open = await openJob(repository, id)
+        if (open !== null) await get().showLots(lotsNamed(open.job, open.sheets.values()))
         if (wanted === id) set({ open })
       })
 

@@ -20,21 +20,26 @@ function standing<F extends AnyFact>(facts: readonly F[]): Map<string, Standing<
   )
 }
 
-export async function loadShelf(repository: AppRepository): Promise<Shelf> {
-  const [parts, lots, lotViews, rules] = await Promise.all([
+/**
+ * Parts, rules and the lots in stock: what was used up in the years before costs nothing on opening.
+ *
+ * @param also lots to read besides, used up or not
+ */
+export async function loadShelf(repository: AppRepository, also: readonly Id[] = []): Promise<Shelf> {
+  const [parts, { lots, views }, rules, withMore] = await Promise.all([
     repository.headsOfKind('part'),
-    repository.headsOfKind('lot'),
-    repository.lotViews(),
+    repository.lotsOnShelf(),
     repository.headsOf('rules', RULES_SUBJECT),
+    moreLots(repository, also),
   ])
   const heads = readable(rules as readonly ReadFact<FactOf<'rules'>>[])
-  return {
+  return withMore({
     parts: standing(readable(parts)),
     lots: standing(readable(lots)),
-    lotViews: new Map(lotViews.map((view) => [view.id, view])),
-    rules: heads.toSorted((a, b) => (a.hash < b.hash ? -1 : 1))[0]?.body ?? DEFAULT_RULES,
+    lotViews: new Map(views.map((view) => [view.id, view])),
+    rules: standing(heads).get(RULES_SUBJECT)?.body ?? DEFAULT_RULES,
     rulesHeads: heads.map((fact) => fact.hash),
-  }
+  })
 }
 
 const FEW = 40 // subjects; more are read with the whole shelf
@@ -49,23 +54,36 @@ export async function shelfChange(
   subjects: readonly Id[],
 ): Promise<((before: Shelf) => Shelf) | undefined> {
   if (subjects.length > FEW || subjects.includes(RULES_SUBJECT)) return undefined
-  const [parts, lots, views] = await Promise.all([
+  const [parts, withLots] = await Promise.all([
     Promise.all(subjects.map((subject) => repository.headsOf('part', subject))),
-    Promise.all(subjects.map((subject) => repository.headsOf('lot', subject))),
-    lotViewsOf(repository, subjects),
+    moreLots(repository, subjects),
   ])
   const partHeads = readable(parts.flat() as readonly ReadFact<FactOf<'part'>>[])
-  const lotHeads = readable(lots.flat() as readonly ReadFact<FactOf<'lot'>>[])
-  return (before) => ({
-    ...before,
-    parts: new Map([...before.parts, ...standing(partHeads)]),
-    lots: new Map([...before.lots, ...standing(lotHeads)]),
-    lotViews: new Map([...before.lotViews, ...views]),
-  })
+  return (before) => withLots({ ...before, parts: new Map([...before.parts, ...standing(partHeads)]) })
 }
 
-/** These lots' figures alone, by lot. */
-export async function lotViewsOf(repository: AppRepository, lots: readonly Id[]): Promise<readonly [Id, LotView][]> {
-  const views = await Promise.all(lots.map((lot) => repository.lotView(lot)))
-  return views.flatMap((view): readonly [Id, LotView][] => (view === undefined ? [] : [[view.id, view]]))
+/**
+ * These lots, with their figures, on a shelf that did not hold them or holds them as they were.
+ *
+ * @param known of a lot that it has a view of the figures alone are read
+ */
+export async function moreLots(
+  repository: AppRepository,
+  ids: readonly Id[],
+  known?: Shelf,
+): Promise<(before: Shelf) => Shelf> {
+  const unknown = ids.filter((id) => known?.lotViews.has(id) !== true)
+  const [heads, views] = await Promise.all([
+    Promise.all(unknown.map((id) => repository.headsOf('lot', id))),
+    Promise.all(ids.map((id) => repository.lotView(id))),
+  ])
+  const lots = standing(readable(heads.flat() as readonly ReadFact<FactOf<'lot'>>[]))
+  return (before) => ({
+    ...before,
+    lots: new Map([...before.lots, ...lots]),
+    lotViews: new Map([
+      ...before.lotViews,
+      ...views.flatMap((view): [Id, LotView][] => (view === undefined ? [] : [[view.id, view]])),
+    ]),
+  })
 }

@@ -21,6 +21,12 @@ export const receiveLot = (
     }
   })
 
+/** Every lot that the part ever had onto the shelf, those used up too. */
+export const showLotsOf = async (
+  { repository, showLots }: Pick<AppState, 'repository' | 'showLots'>,
+  part: Id,
+): Promise<void> => showLots((await repository?.lotsOfPart(part)) ?? [])
+
 const nextVersion = ({ hash, rivals }: Standing<Lot>): { parents: readonly Hash[] } => ({ parents: [hash, ...rivals] })
 
 export const changeLot = ({ write }: Write, before: Standing<Lot>, change: Partial<Lot>) =>

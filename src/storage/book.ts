@@ -10,9 +10,10 @@ import type { Personal } from '../domain/records/personal'
 import type { Photo } from '../domain/records/photo'
 import type { Hash, Id } from '../domain/records/scalars'
 import type { ArrowRow, JobRow, LotRow } from '../domain/records/view-rules'
+import { lotsOffTheShelf } from './version-steps'
 
 /** The number of the tables below. A book that says a higher one was written by a later app and is not written to. */
-export const SCHEMA = 1
+export const SCHEMA = 2
 
 /** Real and invented records never share a database. */
 export const BOOKS = { shop: 'grainwright-shop', demo: 'grainwright-demo' } as const
@@ -26,6 +27,8 @@ export interface HeadRow {
   readonly heads: readonly Hash[]
   readonly words: readonly string[]
   readonly standsOn: readonly Hash[]
+  /** The subjects it is part of: a lot's part. */
+  readonly of: readonly Id[]
 }
 /** A record that an import brings, waiting to be looked at and added. */
 export type StagedRow = { readonly hash: Hash } & (
@@ -62,7 +65,7 @@ export class Book extends Dexie {
 
   constructor(name: string, options: Engine = {}) {
     super(name, { ...options, autoOpen: false, chromeTransactionDurability: DURABILITY, cache: 'disabled' })
-    this.version(SCHEMA).stores({
+    this.version(1).stores({
       facts: 'hash,[kind+subject],*lots',
       events: 'hash,[log+seq],job,[job+arrow],command,*lots',
       personal: 'hash',
@@ -75,6 +78,9 @@ export class Book extends Dexie {
       arrowView: 'id,job,lot',
       lotView: 'id',
     })
+    this.version(SCHEMA)
+      .stores({ heads: '[kind+subject],kind,*words,*standsOn,*of', lotView: 'id,onShelf' })
+      .upgrade(lotsOffTheShelf)
   }
 }
 

@@ -28,11 +28,14 @@ type Answers<J extends JobRow, A extends ArrowRow, L extends LotRow> = Pick<
   | 'findJobs'
   | 'arrowViews'
   | 'arrowViewsOfLot'
-  | 'lotViews'
+  | 'lotsOnShelf'
+  | 'lotsOfPart'
   | 'lotView'
   | 'tally'
   | 'backupState'
 >
+
+const there = <T>(rows: readonly (T | undefined)[]): T[] => rows.filter((row) => row !== undefined)
 
 const LIST_LIMIT = 200 // rows a list shows before it asks to narrow the search
 
@@ -46,7 +49,12 @@ const shown = <J extends JobRow>(row: JobViewRow): J => {
 
 export function reading<J extends JobRow, A extends ArrowRow, L extends LotRow>(book: Book): Answers<J, A, L> {
   const headFacts = async (rows: readonly { readonly heads: readonly string[] }[]) =>
-    (await book.facts.bulkGet(rows.flatMap((row) => row.heads))).filter((row) => row !== undefined)
+    there(await book.facts.bulkGet(rows.flatMap((row) => row.heads)))
+
+  const headsOfLots = async (lots: readonly LotRow[]) =>
+    there(await book.heads.bulkGet(lots.map(({ id }): [string, Id] => ['lot', id])))
+  /** Ids are in the order in which the lots were received. */
+  const newestOf = (part: Id) => book.heads.where('of').equals(part).last()
 
   return {
     eventsOfJob: (job) => jobEvents(book, job),
@@ -90,11 +98,21 @@ export function reading<J extends JobRow, A extends ArrowRow, L extends LotRow>(
       // Ids are in the order in which the jobs were opened.
       const ids = (await findByWords(book.jobView, words)).toSorted((a, b) => (a > b ? -1 : 1))
       const rows = await book.jobView.bulkGet(ids.slice(0, limit))
-      return { jobs: rows.flatMap((row) => (row === undefined ? [] : [shown<J>(row)])), of: ids.length }
+      return { jobs: there(rows).map(shown<J>), of: ids.length }
     },
     arrowViews: async (job) => (await book.arrowView.where('job').equals(job).toArray()) as A[],
     arrowViewsOfLot: async (lot) => (await book.arrowView.where('lot').equals(lot).toArray()) as A[],
-    lotViews: async () => (await book.lotView.toArray()) as L[],
+    lotsOnShelf: async () => {
+      const views = await book.lotView.where('onShelf').equals(1).toArray()
+      const inStock = await headsOfLots(views)
+      const stocked = new Set(inStock.flatMap((row) => row.of))
+      const parts = (await book.heads.orderBy('of').uniqueKeys()) as Id[]
+      const newest = await Promise.all(parts.filter((part) => !stocked.has(part)).map(newestOf))
+      const lots = [...inStock, ...there(newest)]
+      views.push(...there(await book.lotView.bulkGet(there(newest).map(({ subject }) => subject))))
+      return { lots: (await headFacts(lots)).map(readAs<'lot'>), views: views as L[] }
+    },
+    lotsOfPart: async (part) => (await book.heads.where('of').equals(part).primaryKeys()).map(([, subject]) => subject),
     lotView: async (lot) => (await book.lotView.get(lot)) as L | undefined,
 
     tally: () => tallyOf(book),

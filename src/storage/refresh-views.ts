@@ -81,7 +81,8 @@ async function putFirstVersions(
     const [fact, ...others] = versions.get(`${kind} ${subject}`) ?? []
     if (known[i] !== undefined || fact === undefined || others.length > 0) return []
     if (rules.personalOf(fact).length > 0) return []
-    return [{ kind, subject, heads: [fact.hash], words: [...new Set(rules.wordsOf(fact, []))].sort(), standsOn: [] }]
+    const words = [...new Set(rules.wordsOf(fact, []))].sort()
+    return [{ kind, subject, heads: [fact.hash], words, standsOn: [], of: rules.partOf(fact) }]
   })
   await inSlices(rows, (slice) => book.heads.bulkPut(slice), wrote)
   return new Set(rows.map(({ kind, subject }) => `${kind} ${subject}`))
@@ -97,7 +98,8 @@ export async function refreshHead(book: Book, rules: ViewRules, [kind, subject]:
   const standsOn = [...new Set(facts.flatMap((fact) => rules.personalOf(fact)))]
   const personal = (await book.personal.bulkGet(standsOn)).filter((row) => row !== undefined)
   const words = [...new Set(facts.flatMap((fact) => rules.wordsOf(fact, personal)))].sort()
-  await book.heads.put({ kind, subject, heads: ends.map((fact) => fact.hash), words, standsOn })
+  const of = [...new Set(facts.flatMap((fact) => rules.partOf(fact)))]
+  await book.heads.put({ kind, subject, heads: ends.map((fact) => fact.hash), words, standsOn, of })
 }
 
 async function refreshJobs(

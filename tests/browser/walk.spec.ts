@@ -8,7 +8,8 @@ import type { Dice } from '@/demo/dice'
 import { implications } from '@/domain/call/implications'
 import { draftSheet } from '@/domain/sheet/draft-sheet'
 import { readable } from '@/domain/records/read-fact'
-import { lotsOf } from '@/domain/stock/shelf'
+import { lotsOf } from '@/domain/stock/lots-of-part'
+import type { AppRepository } from '@/state/app-repository'
 import { loadShelf } from '@/state/load-shelf'
 import { openBuild } from '@/state/open-build'
 import { openJob } from '@/state/open-job'
@@ -98,10 +99,17 @@ async function onSheet(page: Page, job: string, plan: DicedOrder, chance: Dice):
   await setField(page, 'Finished weight', (heads - plan.overGr).toFixed(1))
 }
 
+/** With the lots that are used up: the page of a part shows them, and a job that names one. */
+async function wholeShelf(book: AppRepository) {
+  const { parts } = await loadShelf(book)
+  const lots = await Promise.all([...parts.keys()].map((part) => book.lotsOfPart(part)))
+  return loadShelf(book, lots.flat())
+}
+
 /** Every page of the job against the record, and nothing written beside the marks. */
 async function look(page: Page, job: string): Promise<void> {
   const book = await restoredBook(page)
-  const [shelf, open] = [await loadShelf(book), await openJob(book, job)]
+  const [shelf, open] = [await wholeShelf(book), await openJob(book, job)]
   if (open === null) throw new Error('the job is not in the backup')
   const at = page.url()
   const draft = draftSheet(open.job, shelf, open.clientFact)

@@ -4,6 +4,9 @@ import { VIEW_RULES } from '@/domain/job/view-rules'
 import type { Id } from '@/domain/records/scalars'
 import { newEvent, newFact } from '@/domain/records/write'
 import { openRepository } from '@/storage/open-repository'
+import { DEMO_PARTS } from '@/demo/demo-parts'
+import type { AppRepository } from '@/state/app-repository'
+import { createAppStore } from '@/state/app-store'
 import { demoSheet } from '@tests/support/demo-sheet'
 import { AT, commands, countedIds, engineOf, heldSurroundings } from './fresh-shop'
 import { countWork } from './count-work'
@@ -71,18 +74,59 @@ describe('a search', () => {
   })
 })
 
+/** The store as the app makes it. */
+const storeOf = (repository: AppRepository) =>
+  createAppStore({
+    clock: { now: () => AT },
+    ids: countedIds(907),
+    memory: { recall: () => null, keep: () => {} },
+    open: () => Promise.resolve(repository),
+    openScale: () => Promise.reject(new Error('no scale here')),
+    openSearcher: () => Promise.reject(new Error('no search here')),
+    benches: () => ({ hold: () => Promise.resolve(undefined) }),
+  })
+
+/** Three parts, of which so many lots were received and used up; of the first two another lies on the shelf. */
+async function spendLots(shop: Shop, lots: number): Promise<void> {
+  const parts = DEMO_PARTS.slice(0, 3).map((part) => newFact({ by: 'Ansa', at: AT }, 'part', shop.ids.id(), part))
+  await shop.repository.commit(shop.command({ facts: parts }))
+  for (let n = 0; n <= lots; n++) {
+    const made = parts.slice(0, n === lots ? 2 : 3).map(({ subject: part }) => {
+      const body = { part, code: `L${n}`, receivedOn: '2031-05-04', received: 12, numbered: [] }
+      const lot = newFact({ by: 'Ansa', at: AT }, 'lot', shop.ids.id(), body)
+      const moved = (by: number, why: 'received' | 'scrapped') =>
+        newEvent('stockMoved', { job: null }, { part, lot: lot.subject, by, why })
+      return { lot, events: [moved(12, 'received'), ...(n === lots ? [] : [moved(-12, 'scrapped')])] }
+    })
+    const facts = made.map(({ lot }) => lot)
+    await shop.repository.commit(shop.command({ facts, events: made.flatMap(({ events }) => events) }))
+  }
+}
+
 describe('opening', () => {
+  const opening = async (jobs: number, lots: number) => {
+    const shop = await shopOf(903)
+    await openJobs(shop, jobs)
+    await spendLots(shop, lots)
+    shop.repository.close()
+    let lotsRead = 0
+    const work = await countWork(async () => {
+      const repository = await shop.open()
+      const store = storeOf(repository)
+      await store.getState().start('shop')
+      lotsRead = store.getState().shelf.lots.size
+      repository.close()
+    })
+    return { ...work, lotsRead }
+  }
+
   it('asks the same of a book of 210 jobs and of one of 420', async () => {
-    const opening = async (jobs: number) => {
-      const shop = await shopOf(903)
-      await openJobs(shop, jobs)
-      shop.repository.close()
-      return countWork(async () => {
-        const repository = await shop.open()
-        await Promise.all([repository.jobViews(200), repository.backupState(), repository.lotViews()])
-        repository.close()
-      })
-    }
-    expect(await opening(420)).toEqual(await opening(210))
+    expect(await opening(420, 1)).toEqual(await opening(210, 1))
+  })
+
+  it('reads the lots in stock, and the newest of a part that has none, however many were used up before', async () => {
+    const few = await opening(3, 2)
+    expect(few.lotsRead).toBe(3)
+    expect(await opening(3, 40)).toEqual(few)
   })
 })

@@ -243,7 +243,7 @@ describe('a disk that does not answer', () => {
     shop.repository.close()
     const later = await shop.open()
     expect(await later.tally()).toMatchObject({ events: 0 })
-    expect(await later.lotViews()).toEqual([])
+    expect(await later.lotsOnShelf()).toEqual({ lots: [], views: [] })
   })
 })
 

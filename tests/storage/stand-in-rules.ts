@@ -61,9 +61,10 @@ export const PLAIN_RULES: ViewRules<PlainJob, PlainArrow, PlainLot, unknown, rea
       if ('what' in record && record.what === 'stockMoved') onHand += record.body.by
       if ('kind' in record && record.kind === 'lot') received = Math.max(received, record.body.received)
     }
-    return { id: lot, onHand, received }
+    return { id: lot, onShelf: 1, onHand, received }
   },
-  lotWithJob: (lot, before) => before ?? { id: lot, onHand: 0, received: 0 },
+  lotWithJob: (lot, before) => before ?? { id: lot, onShelf: 1, onHand: 0, received: 0 },
   wordsOf: (fact, personal) =>
     fact.kind === 'client' ? personal.flatMap((row) => wordsIn(row.fields['name'] ?? '')) : [],
+  partOf: (fact) => (fact.kind === 'lot' ? [fact.body.part] : []),
 }

@@ -192,20 +192,21 @@ async function work(shop: Shop, ledger: Ledger, operations: number, seed: number
 
 async function figuresOf(shop: Shop) {
   const repository = await shop.open()
-  const views = await repository.lotViews()
+  const views = await Promise.all(LOTS.map((lot) => repository.lotView(lot)))
   repository.close()
   return new Map(
-    LOTS.map((lot) => {
-      const view = views.find((each) => each.id === lot)
+    LOTS.map((lot, i) => {
+      const view = views[i]
       const { onHand = 0, reserved = 0, used = 0, weighed = [] } = view ?? {}
       return [lot, { onHand, reserved, used, weighed: weighed.filter(({ what }) => what === 'weight').length }]
     }),
   )
 }
 async function allViews(shop: Shop) {
-  const repository = await shop.open()
-  const views = await repository.lotViews()
-  repository.close()
+  const book = new Book(shop.name, shop.engine)
+  await book.open()
+  const views = await book.lotView.toArray()
+  book.close()
   return views.toSorted((a, b) => (a.id < b.id ? -1 : 1))
 }
 

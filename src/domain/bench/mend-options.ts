@@ -8,7 +8,7 @@ import type { Sheet } from '../sheet/sheet'
 import { learnedOf } from '../stock/learned'
 import type { Part, PartKind, PartOf } from '../stock/part'
 import type { Shelf, Standing } from '../stock/shelf'
-import { lotsOfPart } from '../stock/shelf'
+import { lotsOfPart } from '../stock/lots-of-part'
 import type { Fitted } from './fitted'
 
 export interface PartChange {

@@ -17,7 +17,8 @@ import type { PlanField } from '../sheet/plan'
 import type { Sheet } from '../sheet/sheet'
 import type { Part } from '../stock/part'
 import type { Shelf } from '../stock/shelf'
-import { lotsOfPart, partsOfKind } from '../stock/shelf'
+import { lotsOfPart } from '../stock/lots-of-part'
+import { partsOfKind } from '../stock/shelf'
 
 export interface Replacement {
   readonly was: Part

@@ -41,4 +41,5 @@ export const VIEW_RULES: ViewRules<JobView, ArrowView, LotView, JobShare, Job | 
     if (fact.kind === 'part') return wordsIn(`${fact.body.kind} ${fact.body.name}`)
     return fact.kind === 'lot' ? wordsIn(fact.body.code) : []
   },
+  partOf: (fact: AnyFact): readonly Id[] => (fact.kind === 'lot' ? [fact.body.part] : []),
 }

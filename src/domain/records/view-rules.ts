@@ -27,6 +27,8 @@ export interface ArrowRow {
 }
 export interface LotRow {
   readonly id: Id
+  /** Left out once it is used up: only what is on the shelf is read on opening. */
+  readonly onShelf?: 1
 }
 
 export interface Subject {
@@ -72,4 +74,6 @@ export interface ViewRules<
   lotWithJob(lot: Id, before: L | undefined, job: Id, share: S | undefined): L
   /** Words by which a fact's subject is found in lists: a client's name, a part's. */
   wordsOf(fact: AnyFact, personal: readonly Personal[]): readonly string[]
+  /** The subjects that a lot is part of: its part. Of other kinds of fact none. */
+  partOf(fact: AnyFact): readonly Id[]
 }

@@ -12,7 +12,8 @@ import type { Sheet } from '../sheet/sheet'
 import { lotExpectation } from '../stock/lot-expectation'
 import type { PartOf } from '../stock/part'
 import type { Shelf } from '../stock/shelf'
-import { lotsOfPart, partsOfKind } from '../stock/shelf'
+import { lotsOfPart } from '../stock/lots-of-part'
+import { partsOfKind } from '../stock/shelf'
 import { inspection } from './inspection'
 
 type Head = PartOf<'broadhead' | 'field point'>

@@ -2,7 +2,8 @@
 import type { Job } from '../job/job'
 import type { Id } from '../records/scalars'
 import type { KitSample } from '../search/test-kit'
-import { lotsOfPart, partsOfKind } from '../stock/shelf'
+import { lotsOfPart } from '../stock/lots-of-part'
+import { partsOfKind } from '../stock/shelf'
 import type { Shelf } from '../stock/shelf'
 import { reserveWith } from './kit'
 

@@ -4,12 +4,13 @@ import type { Id } from '../records/scalars'
 import { PART_KINDS } from './part'
 import type { Part, PartKind } from './part'
 import type { Shelf, Standing } from './shelf'
+import { isOffShelf } from './lots-of-part'
 
 export interface Shelved {
   readonly part: Standing<Part>
   readonly onHand: number
   readonly free: number
-  /** One of its lots is on hold. */
+  /** One of its lots is on hold, and not used up. */
   readonly held: boolean
 }
 export interface ShelvedKind {
@@ -23,6 +24,7 @@ const compare = new Intl.Collator('en', { numeric: true }).compare
 export function indexShelf(shelf: Shelf) {
   const counts = new Map<Id, { onHand: number; free: number; held: boolean }>()
   for (const { id, body } of shelf.lots.values()) {
+    if (isOffShelf(shelf, id)) continue
     const { onHand = 0, reserved = 0 } = shelf.lotViews.get(id) ?? {}
     const own = counts.get(body.part) ?? { onHand: 0, free: 0, held: false }
     const free = body.hold === undefined ? onHand - reserved : 0

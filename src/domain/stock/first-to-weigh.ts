@@ -3,6 +3,7 @@ import type { Id } from '../records/scalars'
 import { catalogueWeight } from './catalogue-weight'
 import type { PartKind } from './part'
 import type { Shelf } from './shelf'
+import { isOffShelf } from './lots-of-part'
 
 export interface ToWeigh {
   readonly lot: Id
@@ -22,7 +23,7 @@ export function firstToWeigh(
   if (isWeighed || shelf.parts.size === 0) return undefined
   const lots = [...shelf.lots.values()].flatMap(({ id, body }) => {
     const part = shelf.parts.get(body.part)?.body
-    if (part === undefined || part.kind === 'glue' || body.hold !== undefined) return []
+    if (part === undefined || part.kind === 'glue' || body.hold !== undefined || isOffShelf(shelf, id)) return []
     const { tolerance } = catalogueWeight(part, part.kind === 'shaft' ? part.rawLengthIn : 0)
     return [{ lot: id, part: body.part, code: body.code, name: part.name, kind: part.kind, tolerance }]
   })

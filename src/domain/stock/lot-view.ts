@@ -69,15 +69,25 @@ function told(view: LotView, event: AnyEvent): LotView {
 
 const sum = (shares: readonly JobShare[], of: 'reserved' | 'used') => shares.reduce((all, each) => all + each[of], 0)
 
-function summed(view: LotView): LotView {
+/**
+ * Nothing of it is left and no job waits for any. A lot of which nobody said how many came is not used up, nor are a glue's
+ * joints and the shop's passes, which have rows of their own.
+ */
+export function isUsedUp({ own, onHand, reserved }: Pick<LotView, 'own' | 'onHand' | 'reserved'>): boolean {
+  const moved = own.counted.length - own.weighed.length - own.withdrawn.length
+  return moved > 0 && onHand <= 0 && reserved <= 0
+}
+
+function summed({ onShelf: _, ...view }: LotView): LotView {
   const { own, jobs } = view
   const used = sum(jobs, 'used')
   const reasonOf = new Map(own.withdrawn.map(({ target, reason }) => [target, reason]))
   const all = [...own.weighed, ...jobs.flatMap((share) => share.weighed)].sort(byTime)
+  const stock = { onHand: own.onHand - used, reserved: sum(jobs, 'reserved') }
   return {
     ...view,
-    onHand: own.onHand - used,
-    reserved: sum(jobs, 'reserved'),
+    ...(isUsedUp({ own, ...stock }) ? {} : { onShelf: 1 }),
+    ...stock,
     used: own.used + used,
     weighed: all.filter(({ event }) => !reasonOf.has(event)),
     setAside: all.flatMap((each) => {

@@ -16,6 +16,7 @@ export interface Standing<T> {
 
 export interface Shelf {
   readonly parts: ReadonlyMap<Id, Standing<Part>>
+  /** Those in stock; of a part with none, its newest; and used-up ones that an open job names or a part's page has asked for. */
   readonly lots: ReadonlyMap<Id, Standing<Lot>>
   readonly lotViews: ReadonlyMap<Id, LotView>
   readonly rules: Rules
@@ -40,15 +41,3 @@ export function partsOfKind<K extends PartKind>(shelf: Shelf, ...kinds: readonly
     .filter((each): each is Standing<PartOf<K>> => (kinds as readonly string[]).includes(each.body.kind))
     .toSorted((a, b) => byName(a.body.name, b.body.name))
 }
-
-/** The lots of a part that may be used: not on hold, newest receipt last. */
-export const lotsOfPart = (shelf: Shelf, part: Id) =>
-  [...shelf.lots.values()]
-    .filter((each) => each.body.part === part && each.body.hold === undefined)
-    .toSorted((a, b) => (a.body.receivedOn < b.body.receivedOn ? -1 : 1))
-
-/** Every lot of a part, those on hold too, newest receipt first. */
-export const lotsOf = (shelf: Shelf, part: Id) =>
-  [...shelf.lots.values()]
-    .filter((each) => each.body.part === part)
-    .toSorted((a, b) => (a.body.receivedOn < b.body.receivedOn ? 1 : -1))

@@ -1,9 +1,10 @@
 /** One part: its catalogue figures, its lots, and what each lot really weighs. */
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import type { Part } from '../../domain/stock/part'
 import type { Standing } from '../../domain/stock/shelf'
-import { lotsOf } from '../../domain/stock/shelf'
+import { lotsOf } from '../../domain/stock/lots-of-part'
+import { showLotsOf } from '../../state/lot-actions'
 import { changePart } from '../../state/shop-actions'
 import { Page } from '../app/page'
 import type { PageParams } from '../app/routes'
@@ -25,7 +26,11 @@ import { ReceiveLot } from './receive-lot'
 
 export default function PartPage({ params }: { params: PageParams }) {
   const shelf = useApp((s) => s.shelf)
-  const part = shelf.parts.get(params['id'] ?? '')
+  const store = useAppStore()
+  const id = params['id'] ?? ''
+  const part = shelf.parts.get(id)
+  const repository = useApp((s) => s.repository)
+  useEffect(() => void showLotsOf(store.getState(), id), [store, repository, id])
   if (part === undefined) {
     return (
       <Page title="No such part" tab="No such part">

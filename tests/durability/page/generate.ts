@@ -11,6 +11,7 @@ import type { Personal } from '@/domain/records/personal'
 import { codeOf } from '@/domain/records/code'
 import type { Sheet } from '@/domain/sheet/sheet'
 import { newEvent, newFact } from '@/domain/records/write'
+import type { EventDraft } from '@/domain/records/write'
 import { browserIds } from '@/storage/browser-clock'
 import { sha256 } from '@noble/hashes/sha2'
 import { bytesToHex } from '@noble/hashes/utils'
@@ -31,8 +32,11 @@ const POINTS = [
   'edgeWeight',
   'finishedWeight',
 ] as const
-/** A lot serves so many orders, then the next one is opened. */
+/** A lot serves so many orders, to its last piece; then the next one is opened, and of a glue the empty bottle thrown away. */
 const JOBS_A_LOT = 8
+const BOTTLES = 1
+const moved = (part: string, lot: string, by: number, why: 'received' | 'scrapped') =>
+  newEvent('stockMoved', { job: null }, { part, lot, by, why })
 
 /** @returns what was added, and how long each part took in milliseconds */
 export async function generate(archive: Archive, jobs: number, arrows: number, readings: number) {
@@ -86,11 +90,19 @@ function* records(jobs: number, arrowsEach: number, readingsEach: number): Gener
   for (let j = 0; j < jobs; j++) {
     const at = dayOf(j, jobs)
     const said = { by, at }
+    const stock: EventDraft[] = []
     if (j % JOBS_A_LOT === 0) {
+      for (const { id, part } of plan.parts) {
+        const before = lots.get(id)
+        if (part.kind === 'glue' && before !== undefined) stock.push(moved(id, before, -BOTTLES, 'scrapped'))
+      }
       lots = new Map(plan.parts.map(({ id }) => [id, browserIds.id()]))
       for (const [part, lot] of lots) {
         const code = `L${String(j).padStart(5, '0')}`
         keep(newFact(said, 'lot', lot, { part, code, receivedOn: at.slice(0, 10), received: 400, numbered: [] }))
+        const line = plan.plan.lines.find((each) => each.part === part)!
+        const isGlue = plan.parts.some((each) => each.id === part && each.part.kind === 'glue')
+        stock.push(moved(part, lot, isGlue ? BOTTLES : line.count * arrowsEach * JOBS_A_LOT, 'received'))
       }
     }
     const job = browserIds.id()
@@ -106,6 +118,7 @@ function* records(jobs: number, arrowsEach: number, readingsEach: number): Gener
     const ids = Array.from({ length: arrowsEach }, () => browserIds.id())
     const arrows = ids.map((id, a) => ({ id, no: a + 1, code: `${codeOf(sheet.hash)}/${a + 1}` }))
     const told = [
+      ...stock,
       newEvent('opened', { job }, { kind: 'order', of: null }),
       newEvent('clientSet', { job }, { client }),
       newEvent('answered', { job }, { question: 'quarry', answer: { value: QUARRY[j % QUARRY.length]!, how: 'told' } }),

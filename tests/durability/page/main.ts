@@ -165,8 +165,12 @@ const shop = {
   tally: () => repository.tally(),
   generate: (jobs: number, arrows: number, readings: number) => generate(repository.archive, jobs, arrows, readings),
   timings: (saves?: number) => timings(repository, saves),
-  /** Opens as the app does: the list, the shelf, the rules. */
-  start: () => storeOf(repository).getState().start('shop'),
+  /** Opens as the app does: the list, the shelf, the rules. Gives how many lots it read. */
+  start: async () => {
+    const store = storeOf(repository)
+    await store.getState().start('shop')
+    return store.getState().shelf.lots.size
+  },
   /** The values that are there, and every problem with the records. */
   audit: async (job: string) => {
     const { events, unread } = await repository.eventsOfJob(job)

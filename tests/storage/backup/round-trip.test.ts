@@ -118,7 +118,7 @@ describe('merging by file', () => {
     return {
       text: await textOf(shop.repository),
       jobs: await shop.repository.jobViews(),
-      lots: await shop.repository.lotViews(),
+      lots: (await shop.repository.lotsOnShelf()).views,
     }
   }
 
