@@ -72,8 +72,7 @@ async function build(page: Page, set: Awaited<ReturnType<typeof startedSet>>, se
   throw new Error('the route did not come to the cure')
 }
 
-/** Arrows of the set: the largest by the keyboard; the other ways with two, which go through every step as twelve do. */
-const asked = (usual: number) => Number(process.env['BENCH_ARROWS'] ?? usual)
+const ARROWS = 12
 /** Readings of each arrow from raw shaft to dry fit; what the grinder takes comes on top. */
 const READINGS = 9
 /** Steps that each arrow is confirmed at, and those confirmed once for the set. */
@@ -82,9 +81,8 @@ const ONCE = 3
 
 describe('a set, from raw shafts to cure', () => {
   it('by the keyboard alone: one Enter a reading, one a confirmation', async ({ page }) => {
-    const arrows = asked(12)
     await page.clock.install({ time: new Date('2026-03-03T08:00:00Z') })
-    const set = await startedSet(arrows)
+    const set = await startedSet(ARROWS)
     await openBench(page, set)
     let enters = 0
     const enter = async () => {
@@ -108,19 +106,18 @@ describe('a set, from raw shafts to cure', () => {
       },
     })
     expect(enters).toBe(count.readings + count.confirmations + count.questions)
-    expect(count.readings).toBeGreaterThanOrEqual(READINGS * arrows)
-    expect(count.confirmations).toBe(EACH * arrows + ONCE)
+    expect(count.readings).toBeGreaterThanOrEqual(READINGS * ARROWS)
+    expect(count.confirmations).toBe(EACH * ARROWS + ONCE)
     // Parts of one lot weigh the same to the last digit now and then, and are asked about.
-    expect(count.questions).toBeLessThanOrEqual(arrows)
+    expect(count.questions).toBeLessThanOrEqual(ARROWS)
   })
 })
 
 describe('by touch', () => {
   it.use({ hasTouch: true, viewport: { width: 1112, height: 834 } })
   it('alone: one tap a reading, one a confirmation', async ({ page }) => {
-    const arrows = asked(2)
     await page.clock.install({ time: new Date('2026-03-03T08:00:00Z') })
-    const set = await startedSet(arrows)
+    const set = await startedSet(ARROWS)
     await openBench(page, set)
     let taps = 0
     const tap = async (name: RegExp) => {
@@ -136,8 +133,8 @@ describe('by touch', () => {
       sure: () => tap(/^Yes, take/),
     })
     expect(taps).toBe(count.readings + count.confirmations + count.questions)
-    expect(count.readings).toBeGreaterThanOrEqual(READINGS * arrows)
-    expect(count.confirmations).toBe(EACH * arrows + ONCE)
+    expect(count.readings).toBeGreaterThanOrEqual(READINGS * ARROWS)
+    expect(count.confirmations).toBe(EACH * ARROWS + ONCE)
   })
 })
 
@@ -184,10 +181,9 @@ const layOn = (page: Page, gr: number) =>
 
 describe('by a scale on a serial port', () => {
   it('alone: a weight is laid on, and nothing else', async ({ page }) => {
-    const arrows = asked(2)
     await standInPort(page)
     await page.clock.install({ time: new Date('2026-03-03T08:00:00Z') })
-    const set = await startedSet(arrows)
+    const set = await startedSet(ARROWS)
     await openBench(page, set)
     await page.getByRole('button', { name: /^Scale/ }).click()
     await page.getByRole('button', { name: 'Connect the scale' }).click()
@@ -219,7 +215,7 @@ describe('by a scale on a serial port', () => {
       },
     })
     // Lengths and run-outs are no weights: C2C and the run-out of the cut shaft.
-    expect(laid).toBe(count.readings - 2 * arrows)
-    expect(actions).toBe(2 * arrows + count.confirmations + count.questions)
+    expect(laid).toBe(count.readings - 2 * ARROWS)
+    expect(actions).toBe(2 * ARROWS + count.confirmations + count.questions)
   })
 })

@@ -2,7 +2,7 @@ import { defineConfig } from '@playwright/test'
 import { CHROMIUM } from '../run/ensure-browser'
 import { CHROMIUM_FLAGS } from './support/chromium-flags'
 
-const LONGEST = /(whole-job|walk)\.spec\.ts/
+const LONGEST = /(whole-job|walk|bench)\.spec\.ts/
 
 export default defineConfig({
   testDir: '.',

@@ -121,7 +121,7 @@ export const PLAN: readonly Suite[] = [
   {
     name: 'browser',
     command: ['playwright', 'test', '-c', 'tests/browser'],
-    releaseEnv: { BENCH_ARROWS: '12', HOSTILE_STRINGS: '2000' },
+    releaseEnv: { HOSTILE_STRINGS: '2000' },
     cores: 2,
     after: ['build'],
     counts: 'file',
