@@ -39,7 +39,7 @@ describe('the call by keyboard alone', () => {
     await hand.say('')
     for (const text of ['10', '20', '20', '60', '28', '15']) await hand.say(text)
     await hand.say('')
-    for (const text of ['d', '0.5', '1.75', '6', 'l', '0.088', 'r', 'c', 'r', 'r']) await hand.say(text)
+    for (const text of ['d', '0.5', '1.75', '6', 'l', '0.85', '0.088', 'r', 'c', 'r', 'r']) await hand.say(text)
     // Shooting now
     for (const text of ['452', '28', '340', '175', 'w']) await hand.say(text)
     await hand.type('Tails swung in the wind.')

@@ -25,7 +25,7 @@ export interface ClearanceInputs {
   readonly cuttingWidth?: Length
   readonly toRiserSide?: Length
   readonly vaneTail?: Length
-  /** From the axis to the vane's outer edge. */
+  /** From the axis to the vanes' outermost edge, on the side of the cable. */
   readonly vaneReach?: Length
   readonly toCable?: Length
 }
@@ -75,6 +75,9 @@ export function clearances(inputs: ClearanceInputs): Outcome<readonly Clearance[
         term('arrow length', length, 'in'),
         term('rest', at.rest.at, 'in'),
         term('riser front', at.riserFront.at, 'in'),
+        ...Object.entries({ 'reach of the vane': vaneReach, 'arrow to cable': toCable }).flatMap(([name, told]) =>
+          told === undefined ? [] : [term(name, told, 'in')],
+        ),
         ...list.map(({ what, needs }) => term(`${what}, least`, needs, 'in', 'shop rule')),
       ],
       result: list.map(({ what, has }) => term(what, has, 'in')),

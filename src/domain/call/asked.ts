@@ -10,6 +10,7 @@ const isFieldPointOnly = (answers: Answers) => valueOf(answers, 'headKind') === 
 
 /** Questions that another answer makes pointless. */
 const POINTLESS: Readonly<Partial<Record<QuestionId, (answers: Answers) => boolean>>> = {
+  arrowToCableIn: (answers) => valueOf(answers, 'cableSide') === 'none',
   headBlades: isFieldPointOnly,
   cuttingWidthIn: isFieldPointOnly,
   bevelHand: isFieldPointOnly,

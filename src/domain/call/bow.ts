@@ -25,6 +25,8 @@ export const bow = z.strictObject({
   riserFrontAheadOfPivotIn: z.optional(z.number()),
   riserWindowIn: z.optional(positive),
   cableSide: z.optional(z.enum(['right', 'left', 'none'])),
+  /** Sideways from the middle of the nocked arrow to the nearest cable, where the vanes pass it. */
+  arrowToCableIn: z.optional(positive),
   servingDiameterIn: z.optional(positive),
   nockSnap: z.optional(z.enum(['loose', 'right', 'tight'])),
   centreShot: z.optional(z.enum(['centre', 'short of centre'])),

@@ -75,6 +75,7 @@ export const QUESTIONS = [
   { id: 'riserFrontAheadOfPivotIn', topic: 'bow', shape: number('in', -2, 8, 2) },
   { id: 'riserWindowIn', topic: 'bow', shape: number('in', 1, 12, 2), notFor: ['longbow'] },
   { id: 'cableSide', topic: 'bow', shape: choice('right', 'left', 'none'), notFor: ['recurve', 'longbow'] },
+  { id: 'arrowToCableIn', topic: 'bow', shape: number('in', 0.1, 4, 2), notFor: ['recurve', 'longbow'] },
   { id: 'servingDiameterIn', topic: 'bow', shape: number('in', 0.05, 0.2, 3) },
   { id: 'nockSnap', topic: 'bow', shape: choice('loose', 'right', 'tight'), measure: 'nock' },
   { id: 'centreShot', topic: 'bow', shape: choice('centre', 'short of centre') },

@@ -7,10 +7,12 @@ import type { FullDraw } from '../../core/cut/full-draw'
 import { fullDraw } from '../../core/cut/full-draw'
 import type { ShortestClear } from '../../core/cut/shortest-clear'
 import { shortestClear } from '../../core/cut/shortest-clear'
+import type { Vanes } from '../../core/cut/vane-reach'
+import { vaneReach } from '../../core/cut/vane-reach'
 import type { Outcome } from '../../core/outcome'
 import { bounds } from '../../core/outcome'
 import type { Length } from '../../core/quantity'
-import { difference, grains, inches, inInches, scaled, sum } from '../../core/quantity'
+import { degrees, difference, grains, inches, inInches, millimetres, scaled, sum } from '../../core/quantity'
 import { VIRTUAL_MASS_PRIOR } from '../../core/bow/virtual-mass-prior'
 import type { LengthRange } from '../../core/stiffness/lengths-in-band'
 import { lengthsInBand } from '../../core/stiffness/lengths-in-band'
@@ -31,8 +33,18 @@ export interface CutFigures {
   readonly plan: Outcome<CutPlan> | undefined
   /** Where grip and cables stand at full draw, by the riser front and what is told of the bow; for the drawing only. */
   readonly grip: Grip | undefined
+  /** The vanes as they pass the cables; undefined without vanes, or while nobody said how far off those run. */
+  readonly pastCables: PastCables | undefined
   /** From throat to shaft rear: what the arrow length has over C2C. */
   readonly rear: Length
+}
+
+export interface PastCables {
+  readonly vanes: Vanes
+  /** Undefined where nobody said: then the worse side counts. */
+  readonly side: 'right' | 'left' | undefined
+  readonly reach: Length
+  readonly toCable: Length
 }
 
 export interface Grip {
@@ -81,6 +93,24 @@ function bladesOf(geometry: Geometry) {
   }
 }
 
+const hasVanes = ({ placed }: Geometry) => placed.some(({ part }) => part.kind === 'vane' || part.kind === 'feather')
+
+/** The vanes beside the cables, once it is told how far off those run; seen from behind, so that it can be drawn. */
+function pastCables({ bow, plan }: Sheet, geometry: Geometry): PastCables | undefined {
+  const { arrowToCableIn, cableSide } = bow
+  const shaft = geometry.placed.find(({ part }) => part.kind === 'shaft')?.part
+  const placed = geometry.placed.find(({ part }) => part.kind === 'vane' || part.kind === 'feather')
+  if (arrowToCableIn === undefined || cableSide === 'none' || shaft?.kind !== 'shaft') return undefined
+  if (placed?.part.kind !== 'vane' && placed?.part.kind !== 'feather') return undefined
+  const vanes = {
+    count: placed.pieces,
+    height: inches(placed.part.heightIn),
+    shaftRadius: millimetres(shaft.outerDiameterMm / 2),
+    cockVane: degrees(plan.cockVaneDeg),
+  }
+  return { vanes, side: cableSide, reach: vaneReach(vanes, cableSide), toCable: inches(arrowToCableIn) }
+}
+
 /** The arrow cut to another length, every part in its place on it. */
 function arrowAt(sheet: Sheet, { items, geometry, trimPlan }: SheetFigures, length: Length) {
   const parts = new Map(sheet.parts.map(({ id, part }) => [id, part]))
@@ -106,6 +136,7 @@ export function cutFigures(sheet: Sheet, worked: SheetFigures): CutFigures {
     vaneTail: inches(rules.clearance.vaneTailIn),
   }
   const blades = bladesOf(geometry)
+  const past = pastCables(sheet, geometry)
   const shaft = geometry.placed.find(({ part }) => part.kind === 'shaft')?.part
   const raw = shaft?.kind === 'shaft' ? inches(shaft.rawLengthIn) : undefined
   const rear = inches(geometry.shaftRearIn)
@@ -128,7 +159,8 @@ export function cutFigures(sheet: Sheet, worked: SheetFigures): CutFigures {
           length: inches(geometry.shaftFrontIn),
           fullDraw: at.value,
           rules: limits,
-          vaneTail: inches(plan.vaneTailIn),
+          ...(hasVanes(geometry) ? { vaneTail: inches(plan.vaneTailIn) } : {}),
+          ...(past === undefined ? {} : { vaneReach: past.reach, toCable: past.toCable }),
           ...(blades === undefined ? {} : { bladesAhead: blades.ahead, cuttingWidth: blades.cuttingWidth }),
         })
       : undefined,
@@ -136,6 +168,7 @@ export function cutFigures(sheet: Sheet, worked: SheetFigures): CutFigures {
       raw === undefined || plan.c2cIn === undefined
         ? undefined
         : cutPlan({ rawLength: raw, c2c: inches(plan.c2cIn), kerf: inches(rules.kerfIn), leastPiece: LEAST_PIECE }),
+    pastCables: past,
     grip: at.ok ? gripOf(sheet.bow, at.value) : undefined,
     rear,
   }

@@ -1,5 +1,6 @@
 /** How short and how long the arrow may be cut, the clearances at full draw to scale, and where the saw goes. */
-import { difference, inInches } from '../../core/quantity'
+import type { ClearanceName } from '../../core/cut/findings'
+import { difference, inInches, sum } from '../../core/quantity'
 import type { CutFigures } from '../../domain/sheet/cut-figures'
 import type { Outcome } from '../../core/outcome'
 import type { Length } from '../../core/quantity'
@@ -7,8 +8,10 @@ import type { SheetFigures } from '../../domain/sheet/sheet-figures'
 import { Panel } from '../controls/panel'
 import { FindingList } from '../controls/finding-list'
 import { Clearance } from '../figures/clearance/clearance'
+import { VanesPastCables } from '../figures/clearance/vanes-past-cables'
 import { piecesOf } from '../figures/elevation/pieces-of'
 import { Figure, FigureList } from '../figures/figure'
+import { ShowWorking } from '../figures/working/show-working'
 
 const RISER_BELOW_IN = 0.75 // where the shelf is drawn; nothing is judged by it
 
@@ -23,26 +26,24 @@ interface CutPanelProps {
 }
 
 export function CutPanel({ worked, cut, was }: CutPanelProps) {
-  const { rear, fullDraw, shortest, stiff, clearances, plan, grip } = cut
+  const { rear, fullDraw, shortest, stiff, clearances, plan, grip, pastCables } = cut
   const c2c = (length: Length) => difference(length, rear)
   const places = fullDraw.ok ? fullDraw.value : undefined
-  const front = worked.geometry.shaftFrontIn
-  const spans = clearances?.ok
-    ? clearances.value
-        .filter(({ what }) => what === 'shaft front ahead of the rest' || what === 'blades ahead of the riser')
-        .map(({ what, has, needs }) => {
-          const from = what === 'shaft front ahead of the rest' ? places!.rest.at : places!.riserFront.at
-          const to = what === 'shaft front ahead of the rest' ? front : inInches(from) + inInches(has)
-          return {
-            key: what.replaceAll(' ', '-'),
-            label: what,
-            fromIn: inInches(from),
-            toIn: to,
-            of: has,
-            least: needs,
-          }
-        })
-    : []
+  const drawnAt = (what: ClearanceName, has: Length) => {
+    const from = { 'shaft front ahead of the rest': 'rest', 'blades ahead of the riser': 'riserFront' } as const
+    if (places === undefined || !(what in from)) return undefined
+    const at = places[from[what as keyof typeof from]].at
+    return { fromIn: inInches(at), toIn: inInches(sum(at, has)) }
+  }
+  const told = clearances?.ok ? clearances.value : []
+  const spans = told.map(({ what, has, needs }) => ({
+    key: what.replaceAll(' ', '-'),
+    label: what,
+    drawn: drawnAt(what, has),
+    of: has,
+    least: needs,
+  }))
+  const isVaneShort = told.some(({ what, has, needs }) => what === 'vane off the cable' && has < needs)
   return (
     <Panel title="At full draw, and the cut" quiet>
       {places === undefined ? (
@@ -59,9 +60,18 @@ export function CutPanel({ worked, cut, was }: CutPanelProps) {
           gripAtIn={grip && inInches(grip.pivot)}
           cables={grip?.cables && { atIn: inInches(grip.cables.at), side: grip.cables.side }}
           spans={spans}
+          behind={pastCables === undefined ? null : <VanesPastCables of={pastCables} short={isVaneShort} />}
           note={`${places.rest.how === 'marked' ? 'marked on a nocked arrow' : 'estimated from the draw length'}; hand and cables where they commonly stand`}
         />
       )}
+      {clearances?.ok ? (
+        <>
+          <p>
+            <ShowWorking name="sheet.clearance" label="Working of the clearances" derivation={clearances.derivation} />
+          </p>
+          {clearances.findings.length === 0 ? null : <FindingList findings={clearances.findings} />}
+        </>
+      ) : null}
       <FigureList columns={2}>
         <Figure
           name="sheet.shortestC2c"

@@ -85,16 +85,14 @@ export function FigurePatterns() {
                   {
                     key: 'front',
                     label: 'shaft front ahead of the rest',
-                    fromIn: 27.25,
-                    toIn: 28.55,
+                    drawn: { fromIn: 27.25, toIn: 28.55 },
                     of: inches(1.3),
                     least: inches(1),
                   },
                   {
                     key: 'blades',
                     label: 'blades ahead of the riser',
-                    fromIn: 28.15,
-                    toIn: 28.85,
+                    drawn: { fromIn: 28.15, toIn: 28.85 },
                     of: inches(0.7),
                     least: inches(0.75),
                   },

@@ -4,7 +4,8 @@ import { CUSTOMARY_CLEARANCE as rules } from '@/core/cut/clearance-rules'
 import { clearances, type ClearanceInputs } from '@/core/cut/clearances'
 import type { FullDraw } from '@/core/cut/full-draw'
 import { shortestClear } from '@/core/cut/shortest-clear'
-import { inches, inInches, sum } from '@/core/quantity'
+import { vaneReach } from '@/core/cut/vane-reach'
+import { degrees, inches, inInches, sum } from '@/core/quantity'
 import { answer } from '@tests/support/answer'
 
 const drawn = (rest: number, riser: number, hand?: number): FullDraw => ({
@@ -110,5 +111,34 @@ describe('clearances', () => {
     [{ toCable: inches(10.1) }, 'arrow to cable'],
   ])('takes no %j', (changed, input) => {
     expect(clearances({ ...whole, ...changed })).toMatchObject({ ok: false, findings: [{ input }] })
+  })
+})
+
+describe('the reach of vanes', () => {
+  // By hand: r 0.15 in and h 0.45 in make an edge 0.6 in from the axis.
+  const vanes = { count: 3, height: inches(0.45), shaftRadius: inches(0.15), cockVane: degrees(0) }
+  const reach = (changed: Partial<typeof vanes>, side?: 'right' | 'left') =>
+    inInches(vaneReach({ ...vanes, ...changed }, side))
+
+  it.each([
+    ['three, cock vane up', {}, 'right', 0.6 * Math.sin(Math.PI / 3)],
+    ['three, cock vane up', {}, 'left', 0.6 * Math.sin(Math.PI / 3)],
+    ['three, cock vane out', { cockVane: degrees(90) }, 'right', 0.6],
+    ['three, cock vane out, the other side', { cockVane: degrees(90) }, 'left', 0.3],
+    ['four, one up', { count: 4 }, 'left', 0.6],
+    ['four, between', { count: 4, cockVane: degrees(45) }, 'left', 0.6 * Math.SQRT1_2],
+    ['one, up: the shaft itself', { count: 1 }, 'right', 0.15],
+  ] as const)('of %s', (_, changed, side, expected) => {
+    expect(reach(changed, side)).toBeCloseTo(expected, 12)
+  })
+
+  it('is the further one where nobody said on which side the cables run, and never beyond the edge', () => {
+    for (let angle = 0; angle <= 360; angle += 7) {
+      const turned = { cockVane: degrees(angle) }
+      const [right, left] = [reach(turned, 'right'), reach(turned, 'left')]
+      expect(reach(turned)).toBeCloseTo(Math.max(right, left), 12)
+      expect(Math.max(right, left)).toBeLessThanOrEqual(0.6 + 1e-12)
+      expect(Math.min(right, left)).toBeGreaterThanOrEqual(0.15)
+    }
   })
 })

@@ -134,3 +134,42 @@ describe('the grip at full draw', () => {
     expect(gripOf({}).cables).toBeUndefined()
   })
 })
+
+describe('the vanes past the cables', () => {
+  const cutOf = (bow: Partial<typeof sheet.bow>, plan: Partial<typeof sheet.plan> = {}) => {
+    const own = { ...sheet, bow: { ...sheet.bow, ...bow }, plan: { ...sheet.plan, ...plan } }
+    return cutFigures(own, sheetFigures(own)!)
+  }
+  const offCable = (...given: Parameters<typeof cutOf>) =>
+    answer(cutOf(...given).clearances!).find(({ what }) => what === 'vane off the cable')
+  // Of the demo shop: four vanes on the shaft, from the axis to their outer edge.
+  const vane = sheet.parts.find(({ part }) => part.kind === 'vane')!.part as { heightIn: number }
+  const shaft = sheet.parts.find(({ part }) => part.kind === 'shaft')!.part as { outerDiameterMm: number }
+  const edge = shaft.outerDiameterMm / 25.4 / 2 + vane.heightIn
+
+  it('are judged once it is told how far off those run, by the shop’s rule, with vane and cable in the working', () => {
+    const told = { arrowToCableIn: 0.9, cableSide: 'left' } as const
+    expect(inInches(offCable(told, { cockVaneDeg: 0 })!.has)).toBeCloseTo(0.9 - edge, 9)
+    expect(inInches(offCable(told, { cockVaneDeg: 45 })!.has)).toBeCloseTo(0.9 - edge * Math.SQRT1_2, 9)
+    expect(inInches(offCable(told)!.needs)).toBe(sheet.rules.clearance.vaneOffCableIn)
+    const { derivation } = cutOf(told).clearances as { derivation: { inputs: readonly { name: string }[] } }
+    const inputs = derivation.inputs.map(({ name }) => name)
+    expect(inputs).toEqual(expect.arrayContaining(['reach of the vane', 'arrow to cable']))
+  })
+
+  it('are said to be too near with what cures it, and to have room when the nock is turned', () => {
+    const near = { arrowToCableIn: edge + 0.05, cableSide: 'right' } as const
+    const short = (cockVaneDeg: number) => cutOf(near, { cockVaneDeg }).clearances!.findings
+    expect(short(0)).toMatchObject([{ code: 'clearance-short', what: 'vane off the cable' }])
+    expect(short(45)).toEqual([])
+  })
+
+  it('are not judged while nobody told, where no cables run, or without vanes', () => {
+    expect(offCable({})).toBeUndefined()
+    expect(offCable({ arrowToCableIn: 0.9, cableSide: 'none' })).toBeUndefined()
+    const lines = sheet.plan.lines.filter(({ count }) => count === 1)
+    const bare = answer(cutOf({ arrowToCableIn: 0.9 }, { lines }).clearances!).map(({ what }) => what)
+    expect(bare).not.toContain('vane off the cable')
+    expect(bare).not.toContain('vane tail ahead of the throat')
+  })
+})

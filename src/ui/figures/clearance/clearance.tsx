@@ -14,9 +14,8 @@ export interface ClearanceSpan {
   /** Last part of the figure's name: `frontAheadOfRest`. */
   readonly key: string
   readonly label: string
-  /** Where it is drawn, inches along the arrow from the throat. */
-  readonly fromIn: number
-  readonly toIn: number
+  /** Where it is drawn, inches along the arrow from the throat; undefined for one that lies outside the drawing. */
+  readonly drawn?: { readonly fromIn: number; readonly toIn: number } | undefined
   readonly of: Length
   /** The shop's rule. */
   readonly least: Length
@@ -34,6 +33,8 @@ interface ClearanceProps {
   gripAtIn?: number | undefined
   cables?: { readonly atIn: number; readonly side: string } | undefined
   spans: readonly ClearanceSpan[]
+  /** The vanes beside the cables, drawn under the list. */
+  behind?: ReactNode
   /** *marked on a nocked arrow* or *estimated from the draw length* */
   note?: ReactNode
 }
@@ -48,13 +49,15 @@ const HAND_HIGH_IN = 1.1
 const GRIP_BEHIND_IN = 0.4
 
 export function Clearance(props: ClearanceProps) {
-  const { name, pieces, restAtIn, riserFrontAtIn, riserBelowIn, gripAtIn, cables, spans, note } = props
+  const { name, pieces, restAtIn, riserFrontAtIn, riserBelowIn, gripAtIn, cables, spans, behind, note } = props
+  const drawn = spans.flatMap(({ key, drawn: at, of, least }) => (at === undefined ? [] : [{ key, of, least, ...at }]))
+  const lettered = new Map(drawn.map(({ key }, at) => [key, letter(at)]))
   const tip = Math.max(restAtIn, ...pieces.map(({ toIn }) => toIn))
   const hand = gripAtIn === undefined ? undefined : { from: gripAtIn - HAND_BEHIND_IN, to: gripAtIn + HAND_AHEAD_IN }
   const start = Math.min(restAtIn, riserFrontAtIn, hand?.from ?? restAtIn, cables?.atIn ?? restAtIn) - BEHIND_REST_IN
   const x = (at: number) => (at - start) * PX_PER_IN
   const halfIn = Math.max(0.3, ...pieces.filter(({ toIn }) => toIn > start).map((p) => p.halfWidthMm / MM_PER_IN))
-  const top = halfIn * PX_PER_IN + 14 + spans.length * 18
+  const top = halfIn * PX_PER_IN + 14 + drawn.length * 18
   const shelf = riserBelowIn * PX_PER_IN
   const handTop = shelf + 0.3 * PX_PER_IN
   const foot = Math.max(halfIn * PX_PER_IN, handTop + (hand === undefined ? 0 : HAND_HIGH_IN * PX_PER_IN))
@@ -115,7 +118,7 @@ export function Clearance(props: ClearanceProps) {
             </text>
           )}
         </g>
-        {spans.map((span, at) => {
+        {drawn.map((span, at) => {
           const y = -halfIn * PX_PER_IN - 14 - at * 18
           const [from, to] = [x(span.fromIn), x(span.toIn)]
           const short = inInches(span.of) < inInches(span.least)
@@ -132,12 +135,12 @@ export function Clearance(props: ClearanceProps) {
       </svg>
       <div className={look.list}>
         <dl>
-          {spans.map((span, at) => {
+          {spans.map((span) => {
             const short = inInches(span.of) < inInches(span.least)
             return (
               <div key={span.key} className={short ? look.shortRow : look.row}>
                 <dt>
-                  <b className={look.letter}>{letter(at)}</b> {span.label}
+                  <b className={look.letter}>{lettered.get(span.key)}</b> {span.label}
                 </dt>
                 <dd>
                   <b>
@@ -152,6 +155,7 @@ export function Clearance(props: ClearanceProps) {
             )
           })}
         </dl>
+        {behind}
         {note === undefined ? null : <p className={look.note}>{note}</p>}
       </div>
     </figure>

@@ -42,6 +42,7 @@ export const QUESTION_WORDS: Readonly<Record<QuestionId, QuestionWords>> = {
   riserFrontAheadOfPivotIn: { label: 'Riser front, ahead of the pivot' },
   riserWindowIn: { label: 'Riser window', hint: 'height the blades must pass' },
   cableSide: { label: 'Cables on the' },
+  arrowToCableIn: { label: 'Arrow to the cables', hint: 'sideways from its middle, where the vanes pass' },
   servingDiameterIn: { label: 'Serving diameter' },
   nockSnap: { label: 'Nock on the serving snaps' },
   centreShot: { label: 'Cut to centre' },

@@ -43,6 +43,7 @@ const SENTENCES: Readonly<Record<QuestionId, Sentence>> = {
   riserFrontAheadOfPivotIn: (said) => `The front of the riser stands ${said} ahead of the pivot.`,
   riserWindowIn: (said) => `The riser’s window is ${said} high.`,
   cableSide: (said) => (said === 'none' ? 'There are no cables beside the arrow.' : `The cables run on the ${said}.`),
+  arrowToCableIn: (said) => `The cables pass ${said} beside the middle of the arrow.`,
   servingDiameterIn: (said) => `The serving is ${said} across.`,
   nockSnap: (said) => `Your nock snaps on ${said === 'right' ? 'just right' : said}.`,
   centreShot: (said) => (said === 'centre' ? 'The bow is cut to centre.' : 'The bow is cut short of centre.'),
