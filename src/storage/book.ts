@@ -79,7 +79,7 @@ export class Book extends Dexie {
       lotView: 'id',
     })
     this.version(SCHEMA)
-      .stores({ heads: '[kind+subject],kind,*words,*standsOn,*of', lotView: 'id,onShelf' })
+      .stores({ heads: '[kind+subject],kind,*words,*standsOn,*of', lotView: 'id,onShelf', staged: 'hash,[kind+hash]' })
       .upgrade(lotsOffTheShelf)
   }
 }

@@ -6,9 +6,10 @@ const WRITES = ['add', 'put', 'delete'] as const
 
 type Method = (this: unknown, ...parameters: unknown[]) => EventTarget & { result: unknown }
 
-/** @returns calls; rows read, keys alone not counted; and writes */
+/** @returns calls; rows read, keys alone not counted; writes; and keys handed back, which comparing with `toEqual` leaves out */
 export async function countWork(work: () => Promise<unknown>) {
   const counted = { calls: 0, rows: 0, writes: 0 }
+  let keys = 0
   const undo: (() => void)[] = []
   for (const prototype of [IDBObjectStore.prototype, IDBIndex.prototype]) {
     const methods = prototype as unknown as Record<string, Method>
@@ -26,6 +27,10 @@ export async function countWork(work: () => Promise<unknown>) {
             counted.rows += Array.isArray(result) ? result.length : result === undefined || result === null ? 0 : 1
           })
         }
+        if (name === 'getAllKeys')
+          request.addEventListener('success', () => (keys += (request.result as unknown[]).length))
+        if (name === 'openKeyCursor')
+          request.addEventListener('success', () => (keys += request.result === null ? 0 : 1))
         return request
       }
     }
@@ -35,5 +40,7 @@ export async function countWork(work: () => Promise<unknown>) {
   } finally {
     undo.forEach((each) => each())
   }
-  return counted
+  return Object.defineProperty(counted, 'keys', { value: keys, enumerable: false }) as typeof counted & {
+    readonly keys: number
+  }
 }

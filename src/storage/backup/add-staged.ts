@@ -155,10 +155,11 @@ async function inChunks<K extends StagedRow['kind']>(
   kind: K,
   add: (rows: readonly StagedOf<K>[]) => Promise<void>,
 ): Promise<void> {
-  const keys = await book.staged.where('kind').equals(kind).primaryKeys()
-  for (let i = 0; i < keys.length; i += CHUNK) {
-    const rows = await book.staged.bulkGet(keys.slice(i, i + CHUNK))
-    await add(rows.filter((row) => row !== undefined) as unknown as StagedOf<K>[])
+  const after = (hash: Hash) => book.staged.where('[kind+hash]').between([kind, hash], [kind, []], false)
+  let rows: StagedRow[] = await after('').limit(CHUNK).toArray()
+  while (rows.length > 0) {
+    await add(rows as unknown as StagedOf<K>[])
+    rows = await after(rows.at(-1)!.hash).limit(CHUNK).toArray()
   }
 }
 
