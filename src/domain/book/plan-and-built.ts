@@ -1,6 +1,7 @@
 /** The plan beside what was built of it: each data point that the sheet speaks of, as planned and as read on each arrow. */
-import { difference, inUnit } from '../../core/quantity'
+import { difference, grains, inUnit } from '../../core/quantity'
 import { forecastWeight } from '../../core/weight/forecast-weight'
+import { lessHead } from '../../core/weight/less-head'
 import type { ArrowBuilt, KeptReading } from '../bench/built'
 import { DATA_POINTS } from '../bench/data-points'
 import type { DataPoint } from '../bench/data-points'
@@ -23,6 +24,8 @@ export interface PlannedAndBuilt {
   readonly off: number
   /** Which of the arrows given are further off than the half width; none where there is none. */
   readonly outside: readonly number[]
+  /** Each arrow was held against the set's weight less head and its own head, as it was trimmed to. */
+  readonly isOfOwnHead: boolean
 }
 
 interface Told {
@@ -77,15 +80,26 @@ export function planAndBuilt(sheet: Sheet, arrows: readonly ArrowBuilt[]): reado
     const told = plans.get(point)
     if (told === undefined || read.length === 0) return []
     const { unit, decimals } = DATA_POINTS[point]
-    const off = read.reduce((total, value) => total + value, 0) / read.length - told.planned
-    const outside = built.flatMap((value, at) => (isOutside(value, told) ? [at] : []))
-    return [{ point, unit, decimals, planned: told.planned, half: told.half, built, off, outside }]
+    const own = point === 'finishedWeight' ? ownTargets(told.planned, arrows) : undefined
+    const offs = built.map((value, at) => (value === undefined ? undefined : value - (own?.[at] ?? told.planned)))
+    const off = offs.reduce<number>((total, each) => total + (each ?? 0), 0) / read.length
+    const outside = offs.flatMap((each, at) => (isOutside(each, told) ? [at] : []))
+    const { planned, half } = told
+    return [{ point, unit, decimals, planned, half, built, off, outside, isOfOwnHead: own !== undefined }]
   })
 }
 
+/** Heads differ, and every arrow of a set is trimmed to one weight less head. Undefined where a head was not read. */
+function ownTargets(targetGr: number, arrows: readonly ArrowBuilt[]): readonly number[] | undefined {
+  const heads = arrows.flatMap(({ readings }) => accepted(readings, 'headWeight') ?? [])
+  if (heads.length < arrows.length) return undefined
+  const set = lessHead(grains(targetGr), heads.map(grains))
+  return set.ok ? heads.map((head) => inUnit(set.value.target, 'gr') + head) : undefined
+}
+
 const HAIR = 1e-9
-const isOutside = (value: number | undefined, { planned, half }: Told) =>
-  value !== undefined && half !== undefined && Math.abs(value - planned) > half + HAIR
+const isOutside = (off: number | undefined, { half }: Told) =>
+  off !== undefined && half !== undefined && Math.abs(off) > half + HAIR
 
 /** A dry fit has the glue of the fletch, and none of the front end yet. */
 const isGluedLater = ({ at }: PlanItem) => at.kind === 'glue' && at.joint.joint !== 'vanes'

@@ -63,6 +63,9 @@ export function PlanBesideBuilt({ sheet, arrows }: { sheet: Sheet; arrows: reado
           }
         })}
       />
+      {rows.some(({ isOfOwnHead }) => isOfOwnHead) ? (
+        <p>Heads differ: each finished weight is held against what the set weighs less head, and its own head.</p>
+      ) : null}
     </Panel>
   )
 }

@@ -76,9 +76,13 @@ export default function PartsPage() {
   )
 }
 
+const bewareOf = ({ held, part }: { held: boolean; part: { body: { discontinued?: boolean | undefined } } }): string =>
+  [...(held ? ['a lot on hold'] : []), ...(part.body.discontinued ? ['no longer made'] : [])].join(', ')
+
 const KindPanel = memo(function KindPanel({ kind, parts }: ShelvedKind) {
   const [all, setAll] = useState(false)
   const shown = all ? parts : parts.slice(0, SHOWN)
+  const isAnyBewared = shown.some((each) => bewareOf(each) !== '')
   return (
     <Panel title={partKindWord(kind)} quiet>
       <DataTable
@@ -89,7 +93,8 @@ const KindPanel = memo(function KindPanel({ kind, parts }: ShelvedKind) {
           { head: 'Catalogue, gr', figures: true },
           { head: 'On hand', figures: true },
           { head: 'Free', figures: true },
-          { head: 'Beware' },
+          // A column that says nothing of any part would only take a phone's room.
+          ...(isAnyBewared ? [{ head: 'Beware' }] : []),
         ]}
         rows={shown.map(({ part: { id, body }, onHand, free, held }) => ({
           key: id,
@@ -100,7 +105,7 @@ const KindPanel = memo(function KindPanel({ kind, parts }: ShelvedKind) {
             <Label key="w">{catalogueWords(body)}</Label>,
             <Label key="h">{showNumber(onHand, 0)}</Label>,
             <Label key="f">{showNumber(free, 0)}</Label>,
-            [...(held ? ['a lot on hold'] : []), ...(body.discontinued ? ['no longer made'] : [])].join(', '),
+            ...(isAnyBewared ? [bewareOf({ held, part: { body } })] : []),
           ],
         }))}
       />

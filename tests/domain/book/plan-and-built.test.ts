@@ -31,6 +31,17 @@ describe('the plan beside as-built', () => {
     expect(row('headWeight').off).toBeCloseTo(0.6, 9)
   })
 
+  // Mean head 251, so the set was trimmed to 815 − 251 = 564 less head: 563.9 and 564.6 were built.
+  it('holds each finished weight against its own head, where all heads were read', () => {
+    const [finished] = planAndBuilt(sheet, [
+      arrowBuilt(1, { headWeight: 249, finishedWeight: 812.9 }),
+      arrowBuilt(2, { headWeight: 253, finishedWeight: 817.6 }),
+    ]).filter(({ point }) => point === 'finishedWeight')
+    expect(finished).toMatchObject({ planned: 815, outside: [1], isOfOwnHead: true })
+    expect(finished!.off).toBeCloseTo(0.25, 9)
+    expect(row('finishedWeight').isOfOwnHead).toBe(false)
+  })
+
   it('speaks of nothing that was not read, or that the sheet does not plan', () => {
     expect(rows.map(({ point }) => point)).toEqual(['c2c', 'headWeight', 'finishedWeight'])
     expect(planAndBuilt(sheet, [])).toEqual([])
