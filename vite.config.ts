@@ -31,6 +31,11 @@ export default defineConfig(({ isSsrBuild = false }) => ({
         manifest: true,
         assetsInlineLimit: 0,
         modulePreload: { polyfill: false },
+        // The first load lists every file of the later pages by name, and a hash is what does not compress; seven characters
+        // tell 4·10¹² contents apart.
+        rolldownOptions: {
+          output: { chunkFileNames: 'assets/[name]-[hash:7].js', assetFileNames: 'assets/[name]-[hash:7][extname]' },
+        },
       },
   preview: { port: 4180, strictPort: true, ...(https === undefined ? {} : { https }) },
   test: {

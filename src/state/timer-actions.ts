@@ -20,9 +20,11 @@ export interface TimerAsked {
 export const setTimer = ({ write }: Writer, job: Id, asked: TimerAsked) =>
   write((_, ids) => ({ events: [newEvent('timerSet', { job }, { timer: ids.id(), ...asked })] }))
 
+const aboutOf = (job: Id, { arrow }: Pick<Timer, 'arrow'>) => ({ job, ...(arrow === null ? {} : { arrow }) })
+
 /** One whose time is over, or that stands for no cure. */
 export const endTimer = ({ write, now }: Clocked, job: Id, timer: Timer) =>
-  write(() => ({ events: [newEvent('timerEnded', { job }, { timer: timer.id, endedAt: now() })] }))
+  write(() => ({ events: [newEvent('timerEnded', aboutOf(job, timer), { timer: timer.id, endedAt: now() })] }))
 
 /** The same start, another end: the room turned out warmer or colder. */
 export const setAnew = ({ write, now }: Clocked, job: Id, timer: Timer, dueAt: string, temperatureC: number) =>
@@ -30,8 +32,8 @@ export const setAnew = ({ write, now }: Clocked, job: Id, timer: Timer, dueAt: s
     const { step, what, startedAt } = timer
     return {
       events: [
-        newEvent('timerEnded', { job }, { timer: timer.id, endedAt: now() }),
-        newEvent('timerSet', { job }, { timer: ids.id(), step, what, startedAt, dueAt, temperatureC }),
+        newEvent('timerEnded', aboutOf(job, timer), { timer: timer.id, endedAt: now() }),
+        newEvent('timerSet', aboutOf(job, timer), { timer: ids.id(), step, what, startedAt, dueAt, temperatureC }),
       ],
     }
   })
@@ -57,3 +59,27 @@ export const endCureEarly = ({ write, now }: Clocked, job: Id, step: string, { r
       ],
     }
   })
+
+/** The same for an arrow under repair: nobody decides it later, so it is decided with its reason in the same command. */
+export const endRepairCureEarly = ({ write, now }: Clocked, job: Id, { running }: CureInTheWay, reason: string) =>
+  write((_, ids) => ({
+    events: running.flatMap((timer) => {
+      const at = now()
+      const about = aboutOf(job, timer)
+      const deviation = ids.id()
+      const opened = {
+        id: deviation,
+        step: timer.step,
+        point: null,
+        required: `${timer.what} until ${timer.dueAt}`,
+        found: `ended ${at}`,
+        why: reason,
+        decision: null,
+      }
+      return [
+        newEvent('timerEnded', about, { timer: timer.id, endedAt: at }),
+        newEvent('deviationOpened', about, opened),
+        newEvent('deviationDecided', about, { deviation, disposition: 'use as is', reason }),
+      ]
+    }),
+  }))

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { BenchArrow } from '@/domain/bench/bench'
 import type { Reading } from '@/domain/bench/reading'
+import { openRepair } from '@/domain/send/repairs'
 import type { Said } from '@/domain/records/write'
-import { recordRepairs, repairArrow, unrecorded } from '@/state/afterwards-actions'
+import { beginRepairOf, closeRepairOf, doRepairStep, recordRepairs, unrecorded } from '@/state/repair-actions'
 import type { Writing } from '@/state/app-store'
 import { openJob } from '@/state/open-job'
 import { sentOrder } from '@tests/support/sent-order'
@@ -19,6 +20,7 @@ async function storeThatFails(failing: (write: number) => boolean) {
     repository,
     shelf,
     open,
+    now: () => said.at,
     write: async (make: (by: Said, from: typeof ids) => Writing) => {
       writes += 1
       if (failing(writes)) return false
@@ -31,14 +33,8 @@ async function storeThatFails(failing: (write: number) => boolean) {
 }
 
 const clip = partCalled('Clip 11')
-const asked = (arrow: BenchArrow, value: number) => ({
-  arrow: arrow.id,
-  line: sheet.plan.lines.find(({ part }) => part === clip.id)!.id,
-  part: clip.id,
-  lot: null,
-  what: 'nock replaced',
-  reason: 'cracked on a miss',
-  finished: {
+const weighed = (value: number) =>
+  ({
     point: 'finishedWeight',
     value,
     unit: 'gr',
@@ -48,15 +44,32 @@ const asked = (arrow: BenchArrow, value: number) => ({
     attempt: 2,
     scale: '',
     takenAt: said.at,
-  } satisfies Reading,
+  }) satisfies Reading
+const asked = (arrow: BenchArrow) => ({
+  arrow: arrow.id,
+  line: sheet.plan.lines.find(({ part }) => part === clip.id)!.id,
+  part: clip.id,
+  lot: null,
+  what: 'nock replaced',
+  reason: 'cracked on a miss',
+  before: weighed(804.8),
 })
+/** Four writes bring it to its last step. */
+async function brought(get: Awaited<ReturnType<typeof storeThatFails>>, arrow: BenchArrow) {
+  const its = () => get().open!.job
+  await beginRepairOf(get(), its(), sheet, asked(arrow))
+  for (const step of ['look', 'strip', 'fit'] as const)
+    await doRepairStep(get(), its(), openRepair(its(), arrow.id)!, { step, sheet, cure: null }, '')
+  return openRepair(its(), arrow.id)!
+}
 const [one, two] = job.bench!.arrows
 
 describe('a repair of which only the first of two writes was saved', () => {
   it('has happened, is seen to be missing in the record, and is made up for', async () => {
-    const get = await storeThatFails((write) => write === 2)
-    expect(await repairArrow(get, sheet, asked(two!, 815.8))).toBe(false)
-    expect(get().open!.job.afterwards.map(({ what }) => what)).toEqual(['repaired'])
+    const get = await storeThatFails((write) => write === 6)
+    const repair = await brought(get, two!)
+    expect(await closeRepairOf(get, sheet, repair, weighed(815.8), said.at)).toBe(false)
+    expect(get().open!.job.afterwards.map(({ what }) => what)).toEqual(['repairBegun', 'repaired'])
     expect(get().open!.job.signedOff).toHaveLength(1)
     expect(await unrecorded(get(), sheet)).toEqual([2])
 
@@ -69,9 +82,10 @@ describe('a repair of which only the first of two writes was saved', () => {
   })
 
   it('leaves nothing behind when the first was not saved either', async () => {
-    const get = await storeThatFails(() => true)
+    const get = await storeThatFails((write) => write > 4)
+    const repair = await brought(get, one!)
     const before = get().open!.job
-    expect(await repairArrow(get, sheet, asked(one!, 815.2))).toBe(false)
+    expect(await closeRepairOf(get, sheet, repair, weighed(815.2), said.at)).toBe(false)
     expect(await unrecorded(get(), sheet)).toEqual([])
     expect((await openJob(repository, job.id))!.job).toEqual(before)
   })

@@ -31,6 +31,25 @@ export const keptReading = z.strictObject({
 })
 export type KeptReading = z.infer<typeof keptReading>
 
+/** How long a glue had, or anything else that is timed. */
+export const timed = { what: line, startedAt: moment, dueAt: moment, temperatureC: z.nullable(z.number()) }
+
+/** An arrow that came back: for which line of the plan, why, and what it weighed before anything was done to it. */
+export const cameBack = { repair: id, line: id, what: line, reason: line, before: reading }
+
+/** A repair as it was done: both weights, how long its glue had. Its steps stand among the confirmed ones. */
+export const repairBuilt = z.strictObject({
+  ...cameBack,
+  begunBy: line,
+  begunAt: moment,
+  cures: z.array(z.strictObject({ ...timed, endedAt: z.nullable(moment) })).check(z.maxLength(20)),
+  /** The weight after it; null where it was given up. */
+  finished: z.nullable(reading),
+  endedBy: line,
+  endedAt: moment,
+})
+export type RepairBuilt = z.infer<typeof repairBuilt>
+
 export const arrowBuilt = z.strictObject({
   arrow: id,
   code: line,
@@ -45,6 +64,8 @@ export const arrowBuilt = z.strictObject({
   readings: z.array(keptReading).check(z.maxLength(400)),
   confirmed: z.array(z.strictObject({ step: line, by: line, at: moment })),
   deviations: z.array(deviation).check(z.maxLength(60)),
+  /** Since it left; none while it never came back. */
+  repairs: z.optional(z.array(repairBuilt).check(z.maxLength(60))),
 })
 export type ArrowBuilt = z.infer<typeof arrowBuilt>
 

@@ -4,7 +4,7 @@ import { cureTimes } from '../../core/cure/cure-times'
 import type { Finding } from '../../core/finding'
 import type { Sheet } from '../sheet/sheet'
 import type { PartOf } from '../stock/part'
-import type { Bench } from './bench'
+import type { Bench, Timer } from './bench'
 import { accepted, building } from './bench'
 
 export type CureTimer =
@@ -22,7 +22,8 @@ export const roomTemperature = (bench: Bench): number | undefined =>
 
 export type GluedJoint = 'vanes' | 'front'
 
-const glueOf = (sheet: Sheet, joint: GluedJoint): PartOf<'glue'> | undefined =>
+/** The sheet's glue for a joint. */
+export const glueOf = (sheet: Sheet, joint: GluedJoint): PartOf<'glue'> | undefined =>
   sheet.parts
     .map(({ part }) => part)
     .find((part): part is PartOf<'glue'> => {
@@ -64,10 +65,14 @@ export function cureTimer(
 export const momentAfter = (moment: string, seconds: number): string =>
   new Date(Date.parse(moment) + seconds * 1000).toISOString()
 
+interface Timed {
+  readonly timers: readonly Timer[]
+}
+
 /** Timers whose time is over and which nobody has put away yet. */
-export const due = (bench: Bench, now: string) =>
+export const due = (bench: Timed, now: string) =>
   bench.timers.filter((timer) => timer.endedAt === null && timer.dueAt <= now)
 
 /** Timers that still run at a moment. */
-export const running = (bench: Bench, now: string) =>
+export const running = (bench: Timed, now: string) =>
   bench.timers.filter((timer) => timer.endedAt === null && timer.dueAt > now)

@@ -5,6 +5,7 @@ import type { AnyFact } from '../records/read-fact'
 import type { Id } from '../records/scalars'
 import { newEvent, newFact } from '../records/write'
 import type { Said } from '../records/write'
+import { repairsBuilt } from '../send/repair-built'
 import type { Sheet } from '../sheet/sheet'
 import type { Bench, BenchArrow } from './bench'
 import { accepted, building } from './bench'
@@ -97,7 +98,10 @@ export function signOff(job: Job, sheet: Sheet, said: Said, reason?: string) {
   const { bench } = job
   if (bench === null || signOffProblems(job, sheet).length > 0) throw new Error('not ready to be signed off')
   const before = job.signedOff.at(-1)
-  const arrows = bench.arrows.map((arrow) => newFact(said, 'arrowBuilt', arrow.id, arrowBuiltOf(arrow, bench, sheet)))
+  const arrows = bench.arrows.map((arrow) => {
+    const body = { ...arrowBuiltOf(arrow, bench, sheet), ...repairsBuilt(job, arrow.id) }
+    return newFact(said, 'arrowBuilt', arrow.id, body)
+  })
   const builders = [...new Set(bench.arrows.flatMap((arrow) => arrow.readings.map((kept) => kept.by)))].sort()
   const version = (before?.version ?? 0) + 1
   const body: AsBuilt = {

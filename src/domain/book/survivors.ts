@@ -1,15 +1,19 @@
 /** What is left of a past set: which arrows are shot still, what they weigh now, and which are retired. */
-import { accepted, building } from '../bench/bench'
+import { building } from '../bench/bench'
 import type { Job } from '../job/job'
-import { retirements, survivorWeights } from '../send/in-use'
+import { builtWeight, retirements, survivorWeights } from '../send/in-use'
 import type { Retirement } from '../send/in-use'
+import type { Repair } from '../send/repairs'
+import { repairsOf } from '../send/repairs'
 
 export interface PastArrow {
   readonly no: number
   readonly code: string
   readonly builtGr: number | undefined
-  /** As the client last weighed it. */
+  /** As it was last weighed, by the client or after a repair. */
   readonly nowGr: number | undefined
+  /** Repairs that were begun and not given up. */
+  readonly repairs: readonly Repair[]
   readonly retired: Retirement | undefined
 }
 export interface Survivors {
@@ -32,8 +36,9 @@ export function survivors(job: Job): Survivors | undefined {
     (arrow): PastArrow => ({
       no: arrow.no,
       code: arrow.code,
-      builtGr: accepted(arrow, 'finishedWeight')?.reading.value,
+      builtGr: builtWeight(job, arrow),
       nowGr: weights.get(arrow.id),
+      repairs: repairsOf(job).filter((each) => each.arrow === arrow.id && each.ended?.how !== 'left'),
       retired: retired.get(arrow.id),
     }),
   )

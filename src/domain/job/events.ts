@@ -1,6 +1,6 @@
 /** What can happen in a job, one body schema a kind. An event is appended and never changed; a correction names its target. */
 import * as z from 'zod/mini'
-import { deviation, DISPOSITIONS } from '../bench/built'
+import { cameBack, deviation, DISPOSITIONS, timed } from '../bench/built'
 import { fitted } from '../bench/fitted'
 import { reading } from '../bench/reading'
 import { step } from '../bench/route'
@@ -50,14 +50,7 @@ export const EVENT_BODIES = {
   scrapped: z.strictObject({ cause: line }),
   /** A new arrow takes the scrapped one's place in the set. */
   replaced: z.strictObject({ arrow: id, no: z.int().check(z.positive()), code: line, replaces: id }),
-  timerSet: z.strictObject({
-    timer: id,
-    step: line,
-    what: line,
-    startedAt: moment,
-    dueAt: moment,
-    temperatureC: z.nullable(z.number()),
-  }),
+  timerSet: z.strictObject({ timer: id, step: line, ...timed }),
   timerEnded: z.strictObject({ timer: id, endedAt: moment }),
   noted: z.strictObject({ step: line, note: hash }),
   photographed: z.strictObject({ step: line, photo: hash }),
@@ -80,7 +73,12 @@ export const EVENT_BODIES = {
     ]),
     value: z.number(),
   }),
-  repaired: z.strictObject({ what: line, reason: line }),
+  /** An arrow is back on the bench for a part of it: weighed as it came, nothing done to it yet. */
+  repairBegun: z.strictObject({ ...cameBack, part: id, lot: z.nullable(id), copy: fitted.def.shape.copy }),
+  /** Given up: the arrow keeps the part it had. */
+  repairLeft: z.strictObject({ repair: id, reason: line }),
+  /** `repair`: the one that this closes, and what the arrow weighs now; none in records from before repairs were begun. */
+  repaired: z.strictObject({ what: line, reason: line, repair: z.optional(id), finished: z.optional(reading) }),
   /** `shots`: how often it was shot, when the client knows. */
   retired: z.strictObject({ cause: line, shots: z.nullable(count) }),
   /** A kit is built on the bench as a small set: the job it is, and the shaft of each of its arrows. */

@@ -14,12 +14,17 @@ import type { Plan } from '../sheet/plan'
 import { NEW_PLAN } from '../sheet/plan'
 import type { EventBody, JobEvent } from './events'
 
+type Later = Extract<JobEvent, { what: 'reported' | 'repairBegun' | 'repairLeft' | 'repaired' | 'retired' }>
+
 export interface Afterward {
-  readonly what: 'reported' | 'repaired' | 'retired'
+  readonly what: Later['what']
   readonly arrow: Id | null
   readonly at: string
   readonly by: string
-  readonly body: EventBody<'reported'> | EventBody<'repaired'> | EventBody<'retired'>
+  readonly body: Later['body']
+  /** How many steps of the arrow were confirmed by then, and how many timers of the set were started. */
+  readonly confirmed: number | undefined
+  readonly timers: number | undefined
 }
 
 /** A test kit as it went out, and what was made of it. */
@@ -85,6 +90,16 @@ const opened = (id: Id, event: Extract<JobEvent, { what: 'opened' }>): Job => ({
   kitsBegun: [],
 })
 
+const afterward = ({ bench }: Job, { what, arrow, at, by, body }: Later): Afterward => ({
+  what,
+  arrow: arrow ?? null,
+  at,
+  by,
+  body,
+  confirmed: bench?.arrows.find(({ id }) => id === arrow)?.confirmed.length,
+  timers: bench?.timers.length,
+})
+
 function moved(job: Job, event: JobEvent): Job {
   const stamp = { at: event.at, by: event.by }
   switch (event.what) {
@@ -116,12 +131,11 @@ function moved(job: Job, event: JobEvent): Job {
     case 'sent':
       return { ...job, sent: [...job.sent, event.body] }
     case 'reported':
+    case 'repairBegun':
+    case 'repairLeft':
     case 'repaired':
     case 'retired':
-      return {
-        ...job,
-        afterwards: [...job.afterwards, { what: event.what, arrow: event.arrow ?? null, ...stamp, body: event.body }],
-      }
+      return { ...job, afterwards: [...job.afterwards, afterward(job, event)] }
     case 'kitStarted':
       return { ...job, kitsBegun: [...job.kitsBegun, event.body] }
     case 'kitSent': {

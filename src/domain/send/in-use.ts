@@ -1,9 +1,11 @@
 /** What became of the arrows after they were sent: which are shot still, which are retired, and why. */
 import type { BenchArrow } from '../bench/bench'
-import { building } from '../bench/bench'
+import { accepted, building } from '../bench/bench'
 import type { EventBody } from '../job/events'
 import type { Job } from '../job/job'
+import { canonical } from '../records/canonical'
 import type { Id } from '../records/scalars'
+import { repairsOf } from './repairs'
 
 export type Retirement = EventBody<'retired'> & { readonly at: string; readonly by: string }
 
@@ -21,12 +23,23 @@ export function inUse(job: Job): readonly BenchArrow[] {
   return job.bench === null ? [] : building(job.bench).filter(({ id }) => !retired.has(id))
 }
 
-/** The newest weight that the client reported of each arrow, gr. */
+/** The newest weight of each arrow since it left: as the client reported it, or as it was weighed after a repair, gr. */
 export const survivorWeights = (job: Job): ReadonlyMap<Id, number> =>
   new Map(
-    job.afterwards.flatMap(({ what, arrow, body }) =>
-      what === 'reported' && arrow !== null && 'point' in body && body.point === 'survivorWeightGr'
-        ? [[arrow, body.value] as const]
-        : [],
-    ),
+    job.afterwards.flatMap(({ what, arrow, body }) => {
+      if (arrow === null) return []
+      if (what === 'reported' && 'point' in body && body.point === 'survivorWeightGr') return [[arrow, body.value]]
+      return 'finished' in body && body.finished !== undefined ? [[arrow, body.finished.value] as const] : []
+    }),
   )
+
+/** What an arrow weighed when it left, gr: a repair since then has put another weight into its record. */
+export function builtWeight(job: Job, arrow: BenchArrow): number | undefined {
+  const repair = repairsOf(job).find((each) => each.arrow === arrow.id && each.ended?.how === 'closed')
+  const anew = arrow.readings.find(({ reading }) => canonical(reading) === canonical(repair?.ended?.finished ?? null))
+  const was =
+    anew === undefined
+      ? accepted(arrow, 'finishedWeight')
+      : arrow.readings.find(({ withdrawn }) => withdrawn?.event === anew.event)
+  return was?.reading.value
+}

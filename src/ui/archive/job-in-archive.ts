@@ -16,6 +16,7 @@ import { showDayAndYear, showMoment } from '../words/dates'
 import { show, showBand, showNumber } from '../words/format'
 import { jobTitle } from '../words/job-words'
 import { partKindWord } from '../words/part-kind-words'
+import { repairRecordWords } from '../words/afterwards-words'
 import { escaped, list, table, tag } from './html'
 
 type Shown<D extends Dimension> = Outcome<Quantity<D> | Estimate<Quantity<D>>> | undefined
@@ -60,7 +61,7 @@ function sheetText(sheet: Sheet): string {
   )
 }
 
-function arrowText({ no, code, outcome, cause, readings, deviations }: ArrowBuilt): string {
+function arrowText({ no, code, outcome, cause, readings, deviations, repairs = [] }: ArrowBuilt): string {
   const rows = readings.map(({ reading, by, withdrawn }) => [
     pointWord(reading.point),
     `${showNumber(reading.value, DATA_POINTS[reading.point].decimals)} ${reading.unit}`,
@@ -81,7 +82,8 @@ function arrowText({ no, code, outcome, cause, readings, deviations }: ArrowBuil
               : `${each.decision.disposition}, ${each.decision.decidedBy}: ${each.decision.reason}`
           }`,
       ),
-    )
+    ) +
+    list(repairs.map((repair) => repairRecordWords(repair, 'UTC')))
   )
 }
 
@@ -117,7 +119,7 @@ export function jobInArchive({ open, builds }: ArchivedJob): string {
     const no = job.bench?.arrows.find(({ id }) => id === arrow)?.no
     const who = `${no === undefined ? '' : `No. ${no}, `}${showDayAndYear(at.slice(0, 10))}`
     if (what === 'retired' && 'cause' in body) return [`${who}: retired, ${body.cause}`]
-    return what === 'repaired' && 'reason' in body ? [`${who}: ${body.what}, ${body.reason}`] : []
+    return what === 'repaired' && 'what' in body ? [`${who}: ${body.what}, ${body.reason}`] : []
   })
   return (
     `<section id="${escaped(anchorOf(job.code))}">` +

@@ -5,7 +5,7 @@ import { DataTable } from '../controls/data-table'
 import { Panel } from '../controls/panel'
 import { Label } from '../figures/label'
 import { Read } from '../figures/read'
-import { retirementWords } from '../words/afterwards-words'
+import { repairStoryWords, retirementWords } from '../words/afterwards-words'
 import { makeUpWords, survivorsWords, weighAsWords } from '../words/book-words'
 import look from './book.module.css'
 
@@ -47,7 +47,12 @@ export function WhatSurvives({ survivors, onWeight, onQuantity }: WhatSurvivesPr
             </Label>,
             weight(arrow, 'builtGr'),
             weight(arrow, 'nowGr'),
-            <Label key="stands">{arrow.retired === undefined ? 'in use' : retirementWords(arrow.retired)}</Label>,
+            <Label key="stands">
+              {[
+                arrow.retired === undefined ? 'in use' : retirementWords(arrow.retired),
+                ...arrow.repairs.map(repairStoryWords),
+              ].join('; ')}
+            </Label>,
           ],
         }))}
       />

@@ -1,4 +1,5 @@
 /** Every data point of one arrow on one page: what it is made of, how it was put together, and each reading. */
+import type { RepairBuilt } from '../../domain/bench/built'
 import type { Bench, BenchArrow } from '../../domain/bench/bench'
 import { accepted } from '../../domain/bench/bench'
 import { curesOf } from '../../domain/bench/cure-state'
@@ -11,11 +12,20 @@ import { pointWord } from '../words/bench-words'
 import { showMoment } from '../words/dates'
 import { checkRecordWords } from '../words/scale-check-words'
 import { partKindWord } from '../words/part-kind-words'
+import { repairRecordWords } from '../words/afterwards-words'
 import look from './papers.module.css'
 
 const HALF = Math.ceil(DATA_POINT_NAMES.length / 2)
 
-export function ArrowRecord({ arrow, bench, sheet }: { arrow: BenchArrow; bench: Bench; sheet: Sheet }) {
+interface ArrowRecordProps {
+  arrow: BenchArrow
+  bench: Bench
+  sheet: Sheet
+  /** Since it left. */
+  repairs: readonly RepairBuilt[]
+}
+
+export function ArrowRecord({ arrow, bench, sheet, repairs }: ArrowRecordProps) {
   const made = sheet.plan.lines.flatMap((line) => {
     const fitted = arrow.fitted.find((each) => each.line === line.id)
     const id = fitted?.part ?? line.part
@@ -34,7 +44,8 @@ export function ArrowRecord({ arrow, bench, sheet }: { arrow: BenchArrow; bench:
     `head indexed to ${plan.indexPlane}`,
     `jig ${plan.jig === '' ? 'not named' : plan.jig}`,
   ]
-  const cures = curesOf(bench, arrow.id)
+  const [came] = repairs
+  const cures = curesOf(bench, arrow.id).filter(({ startedAt }) => came === undefined || startedAt < came.begunAt)
   const builders = [...new Set(arrow.readings.map(({ by }) => by))]
   const table = (points: typeof DATA_POINT_NAMES | readonly (typeof DATA_POINT_NAMES)[number][], caption: string) => (
     <DataTable
@@ -83,6 +94,11 @@ export function ArrowRecord({ arrow, bench, sheet }: { arrow: BenchArrow; bench:
           {bench.scaleChecks.map(checkRecordWords).join(' ')}
         </Label>
       </p>
+      {repairs.map((repair) => (
+        <p key={repair.repair}>
+          <Label>{repairRecordWords(repair)}</Label>
+        </p>
+      ))}
       <div className={`${look.columns} ${look.tight}`}>
         {table(DATA_POINT_NAMES.slice(0, HALF), 'Readings')}
         {table(DATA_POINT_NAMES.slice(HALF), 'Readings, on')}

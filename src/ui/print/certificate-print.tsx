@@ -4,6 +4,7 @@ import { building, accepted } from '../../domain/bench/bench'
 import { countsOf } from '../../domain/bench/sign-off'
 import { inspection } from '../../domain/send/inspection'
 import { sheetFigures } from '../../domain/sheet/sheet-figures'
+import { repairsBuilt } from '../../domain/send/repair-built'
 import type { OpenJob } from '../../state/open-job'
 import { useApp } from '../app/use-app'
 import { DataTable } from '../controls/data-table'
@@ -104,6 +105,14 @@ export function CertificatePrint({ open }: { open: OpenJob }) {
       <p>{CERTIFICATE_NOTE}</p>
     </>
   )
-  const pages = building(bench).map((arrow) => <ArrowRecord key={arrow.id} arrow={arrow} bench={bench} sheet={sheet} />)
+  const pages = building(bench).map((arrow) => (
+    <ArrowRecord
+      key={arrow.id}
+      arrow={arrow}
+      bench={bench}
+      sheet={sheet}
+      repairs={repairsBuilt(job, arrow.id).repairs ?? []}
+    />
+  ))
   return <PrintSheet paper="a4" title="Certificate" facts={facts} sheets={[first, ...pages]} />
 }

@@ -2,8 +2,9 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
 import type { BenchArrow } from '../../domain/bench/bench'
-import { accepted, building } from '../../domain/bench/bench'
-import { retirements, survivorWeights } from '../../domain/send/in-use'
+import { building } from '../../domain/bench/bench'
+import { builtWeight, retirements, survivorWeights } from '../../domain/send/in-use'
+import { openRepair, repairsOf } from '../../domain/send/repairs'
 import type { Sheet } from '../../domain/sheet/sheet'
 import type { OpenJob } from '../../state/open-job'
 import { Button } from '../controls/button'
@@ -11,8 +12,10 @@ import { DataTable } from '../controls/data-table'
 import { Panel } from '../controls/panel'
 import { Label } from '../figures/label'
 import { Read } from '../figures/read'
-import { retirementWords } from '../words/afterwards-words'
+import { repairStoryWords, retirementWords } from '../words/afterwards-words'
+import { isFletch } from '../words/repair-words'
 import { RecordBehind } from './record-behind'
+import { RepairAtWork } from './repair-at-work'
 import { RefletchDialog, RepairDialog } from './repair-dialog'
 import { RetireDialog } from './retire-dialog'
 import look from './send.module.css'
@@ -32,18 +35,28 @@ export function Afterwards({ open, sheet }: { open: OpenJob; sheet: Sheet }) {
   if (job.bench === null) return null
   const retired = retirements(job)
   const weights = survivorWeights(job)
-  const repairs = (arrow: BenchArrow) =>
-    job.afterwards.flatMap(({ what, arrow: of, body }) =>
-      what === 'repaired' && of === arrow.id && 'what' in body ? [`${body.what}: ${body.reason}`] : [],
-    )
-  const hasFletch = sheet.plan.lines.some(({ part }) => {
-    const kind = sheet.parts.find(({ id }) => id === part)?.part.kind
-    return kind === 'vane'
-  })
+  // Those of before repairs were begun have no beginning, only what was done.
+  const repairs = (arrow: BenchArrow) => [
+    ...job.afterwards.flatMap(({ what, arrow: of, body }) =>
+      what === 'repaired' && of === arrow.id && 'what' in body && body.repair === undefined
+        ? [`${body.what}: ${body.reason}`]
+        : [],
+    ),
+    ...repairsOf(job)
+      .filter((each) => each.arrow === arrow.id)
+      .map(repairStoryWords),
+  ]
+  const hasFletch = sheet.plan.lines.some(({ part }) => isFletch(sheet.parts.find(({ id }) => id === part)?.part.kind))
   const Dialog = doing === undefined ? undefined : DIALOGS[doing.what]
   return (
     <Panel title="Afterwards" quiet aside={<Link to={`/job/${job.id}/kit`}>Test kit</Link>}>
       <RecordBehind open={open} sheet={sheet} />
+      {building(job.bench).flatMap((arrow) => {
+        const repair = openRepair(job, arrow.id)
+        return repair === undefined
+          ? []
+          : [<RepairAtWork key={repair.repair} open={open} sheet={sheet} repair={repair} arrow={arrow} />]
+      })}
       <DataTable
         caption="What became of each arrow"
         captionUnseen
@@ -57,7 +70,7 @@ export function Afterwards({ open, sheet }: { open: OpenJob; sheet: Sheet }) {
         blocks
         rows={building(job.bench).map((arrow) => {
           const gone = retired.get(arrow.id)
-          const built = accepted(arrow, 'finishedWeight')?.reading.value
+          const built = builtWeight(job, arrow)
           const now = weights.get(arrow.id)
           const story = [...repairs(arrow), ...(gone === undefined ? [] : [retirementWords(gone)])]
           const act = (what: Doing['what'], words: string) => (
@@ -86,9 +99,13 @@ export function Afterwards({ open, sheet }: { open: OpenJob; sheet: Sheet }) {
               <Label key="stands">{story.length === 0 ? 'in use' : story.join('; ')}</Label>,
               gone === undefined ? (
                 <span key="acts" className={look.acts}>
-                  {act('weighed', 'Weighed again')}
-                  {act('repair', 'Repair')}
-                  {hasFletch ? act('refletch', 'Refletch') : null}
+                  {openRepair(job, arrow.id) === undefined ? (
+                    <>
+                      {act('weighed', 'Weighed again')}
+                      {act('repair', 'Repair')}
+                      {hasFletch ? act('refletch', 'Refletch') : null}
+                    </>
+                  ) : null}
                   {act('retire', 'Retire')}
                 </span>
               ) : (

@@ -1,7 +1,7 @@
 /** A repair is two writes. Where only the first reached the disk, the record's new version is made up for here. */
 import { useEffect, useState } from 'react'
 import type { Sheet } from '../../domain/sheet/sheet'
-import { recordRepairs, unrecorded } from '../../state/afterwards-actions'
+import { recordRepairs, unrecorded } from '../../state/repair-actions'
 import type { OpenJob } from '../../state/open-job'
 import { useAppStore } from '../app/use-app'
 import { Button } from '../controls/button'

@@ -1,12 +1,11 @@
-/** A repair of one arrow: which part, why, and what it weighs now. It writes a new version of the arrow's record. */
+/** An arrow came back: which part, why, and what it weighs before anything is done to it. Its repair begins with that. */
 import { useState } from 'react'
-import { standing } from '../../domain/bench/bench'
-import { takeReading } from '../../domain/bench/take-reading'
 import { repairProblems } from '../../domain/send/repair'
 import type { RepairAsked } from '../../domain/send/repair'
+import { builtWeight, survivorWeights } from '../../domain/send/in-use'
 import { lotsOfPart } from '../../domain/stock/lots-of-part'
 import { partsOfKind } from '../../domain/stock/shelf'
-import { repairArrow } from '../../state/afterwards-actions'
+import { beginRepairOf } from '../../state/repair-actions'
 import { useApp, useAppStore } from '../app/use-app'
 import { Button } from '../controls/button'
 import { ChoiceField } from '../controls/choice-field'
@@ -16,107 +15,85 @@ import { QuantityField } from '../controls/quantity-field'
 import { Status } from '../controls/status'
 import { TextField } from '../controls/text-field'
 import { Label } from '../figures/label'
-import { refletchSteps, repairProblemWords } from '../words/afterwards-words'
 import { partKindWord } from '../words/part-kind-words'
+import { isFletch, repairedWhat, repairProblemWords } from '../words/repair-words'
 import type { ArrowDialogProps } from './arrow-dialog'
-import { FINISHED_ASKED } from './arrow-dialog'
+import { WEIGHED_ASKED } from './arrow-dialog'
+import { useWeigh } from './use-weigh'
 
 /** Nothing of an arrow is replaced but the shaft, and then it is another arrow. */
 const NEVER: readonly string[] = ['shaft', 'glue']
 
-export const RepairDialog = (props: ArrowDialogProps) => <RepairOf {...props} only={null} />
+export const RepairDialog = (props: ArrowDialogProps) => <RepairOf {...props} fletch={false} />
 
-/** The vanes alone, with the steps of it. */
-export const RefletchDialog = (props: ArrowDialogProps) => <RepairOf {...props} only="vane" />
+/** The fletch alone. */
+export const RefletchDialog = (props: ArrowDialogProps) => <RepairOf {...props} fletch />
 
-function RepairOf({ open, sheet, arrow, onClose, only }: ArrowDialogProps & { only: 'vane' | null }) {
+function RepairOf({ open, sheet, arrow, onClose, fletch }: ArrowDialogProps & { fletch: boolean }) {
   const store = useAppStore()
   const shelf = useApp((s) => s.shelf)
-  const now = useApp((s) => s.now)
+  const { job } = open
   const [picked, setLine] = useState<string>()
   const [part, setPart] = useState<string>()
   const [reason, setReason] = useState('')
-  const [raw, setRaw] = useState<{ value: number; text: string }>()
   const [said, setSaid] = useState('')
+  const lastGr = survivorWeights(job).get(arrow.id) ?? builtWeight(job, arrow)
+  const { value, setEntry, weigh } = useWeigh({ bench: job.bench!, arrow, sheet, lastGr })
   const lines = sheet.plan.lines.flatMap((each) => {
     const was = sheet.parts.find(({ id }) => id === each.part)?.part
     return was === undefined || NEVER.includes(was.kind) ? [] : [{ id: each.id, part: each.part, was }]
   })
-  const line = only === null ? picked : lines.find(({ was }) => was.kind === only)?.id
+  const line = fletch ? lines.find(({ was }) => isFletch(was.kind))?.id : picked
   const chosen = lines.find(({ id }) => id === line)
   const choices = chosen === undefined ? [] : partsOfKind(shelf, chosen.was.kind)
 
-  function finished() {
-    if (raw === undefined) return undefined
-    const attempt = standing(arrow, 'finishedWeight').length + 1
-    const taking = {
-      point: 'finishedWeight',
-      source: 'typed',
-      scale: '',
-      stable: true,
-      attempt,
-      takenAt: now(),
-    } as const
-    const answer = takeReading(raw.text, taking, true)
-    return answer.kind === 'taken' ? answer.reading : undefined
-  }
-  async function repair() {
+  async function begin() {
+    const weighed = weigh()
+    if (weighed.kind === 'said') return setSaid(weighed.said)
+    const by = part ?? chosen?.part ?? ''
     const asked: RepairAsked = {
       arrow: arrow.id,
       line: line ?? '',
-      part: part ?? chosen?.part ?? '',
-      lot: lotsOfPart(shelf, part ?? chosen?.part ?? '').at(-1)?.id ?? null,
-      what:
-        only === 'vane'
-          ? 'refletched'
-          : chosen === undefined
-            ? ''
-            : `${partKindWord(chosen.was.kind).toLowerCase()} replaced`,
+      part: by,
+      lot: lotsOfPart(shelf, by).at(-1)?.id ?? null,
+      what: chosen === undefined ? '' : repairedWhat(chosen.was.kind),
       reason,
-      finished: finished(),
+      before: weighed.kind === 'taken' ? weighed.reading : undefined,
     }
-    const [problem] = repairProblems(open.job, sheet, shelf, asked)
-    if (problem !== undefined) return setSaid(`Not recorded. ${repairProblemWords(problem)}`)
-    if (await repairArrow(store.getState, sheet, asked)) onClose()
+    const app = store.getState()
+    const [problem] = repairProblems(job, sheet, shelf, asked)
+    if (problem !== undefined) return setSaid(`Not begun. ${repairProblemWords(problem, app.now())}`)
+    if (await beginRepairOf(app, job, sheet, asked)) onClose()
     return undefined
   }
   return (
     <Dialog
       title={
         <Label>
-          {only === 'vane' ? 'Refletch' : 'Repair'} no. {arrow.no}
+          {fletch ? 'Refletch' : 'Repair'} no. {arrow.no}
         </Label>
       }
       onClose={onClose}
       actions={
         <>
-          <Button kind="primary" onClick={() => void repair()}>
-            {only === 'vane' ? 'Record the refletch' : 'Record the repair'}
+          <Button kind="primary" onClick={() => void begin()}>
+            {fletch ? 'Begin the refletch' : 'Begin the repair'}
           </Button>
           <Button onClick={onClose}>Leave it</Button>
         </>
       }
     >
       <Notice level="look" lead="Before anything else:">
-        flex and twist the shaft, head off, glasses on. One that creaks is retired, not repaired. Warm old glue gently:
-        no flame, no solvent.
+        flex and twist the shaft, head off, glasses on. One that creaks is retired, not repaired.
       </Notice>
-      {only === 'vane' ? (
-        <ol>
-          {refletchSteps(sheet).map((step) => (
-            <li key={step}>
-              <Label>{step}</Label>
-            </li>
-          ))}
-        </ol>
-      ) : (
+      {fletch ? null : (
         <ChoiceField
           label="Part replaced"
           name="line"
           choices={lines.map(({ id, was }) => ({ value: id, label: partKindWord(was.kind) }))}
           value={line}
-          onChoose={(value) => {
-            setLine(value)
+          onChoose={(id) => {
+            setLine(id)
             setPart(undefined)
           }}
         />
@@ -132,12 +109,12 @@ function RepairOf({ open, sheet, arrow, onClose, only }: ArrowDialogProps & { on
       )}
       <TextField label="Reason" name="reason" value={reason} onText={setReason} onCommit={setReason} />
       <QuantityField
-        label="Finished weight now, head on"
-        name="repairedWeight"
-        asked={FINISHED_ASKED}
-        value={raw?.value}
-        onCommit={({ value, raw: text }) => setRaw({ value, text })}
-        onClear={() => setRaw(undefined)}
+        label="Weight as it came back, head on"
+        name="weightBefore"
+        asked={WEIGHED_ASKED}
+        value={value}
+        onCommit={setEntry}
+        onClear={() => setEntry(undefined)}
       />
       <Status>{said}</Status>
     </Dialog>

@@ -1,34 +1,39 @@
 /** Words of what comes after the sending: repairs, retired arrows, test kits. */
+import type { RepairBuilt } from '../../domain/bench/built'
 import type { Job } from '../../domain/job/job'
+import type { Repair } from '../../domain/send/repairs'
 import type { Retirement } from '../../domain/send/in-use'
 import type { KitRefusal, KitSample } from '../../domain/search/test-kit'
 import type { KitProblem, KitResult } from '../../domain/send/kit'
-import type { RepairProblem } from '../../domain/send/repair'
-import type { Sheet } from '../../domain/sheet/sheet'
-import { showDayAndYear } from './dates'
+import { showDayAndYear, showMoment } from './dates'
 import { counted, showNumber, showPlain } from './format'
-
-export function repairProblemWords(problem: RepairProblem): string {
-  switch (problem.code) {
-    case 'not-signed-off':
-      return 'A repair belongs to a finished arrow: sign the set off first.'
-    case 'no-such-arrow':
-      return 'This arrow is not among those that left: choose another.'
-    case 'retired':
-      return `No. ${problem.no} is retired, ${problem.cause}: it is not repaired any more.`
-    case 'no-such-part':
-      return 'Choose the part that was fitted; one that is not on the shelf is added under Parts first.'
-    case 'other-kind':
-      return `A ${problem.now} does not take the place of a ${problem.was}: choose a ${problem.was}.`
-    case 'no-reason':
-      return 'Say why: the reason stands in the record for good.'
-    case 'not-weighed':
-      return 'Weigh the repaired arrow, head on: its weight is part of the record.'
-  }
-}
 
 export const retirementWords = ({ cause, shots, at }: Retirement): string =>
   `retired ${showDayAndYear(at.slice(0, 10))}: ${cause}${shots === null ? '' : `, after ${counted(shots, 'shot')}`}`
+
+/** `refletched 9 Dec 2026: torn on the butt`; what is under way says so. */
+export const repairStoryWords = ({ what, reason, ended }: Repair): string =>
+  ended === null
+    ? `on the bench, to be ${what}: ${reason}`
+    : ended.how === 'closed'
+      ? `${what} ${showDayAndYear(ended.at.slice(0, 10))}: ${reason}`
+      : `not ${what}: ${ended.how === 'retired' ? 'retired instead' : reason}`
+
+const cureWords = ({ what, startedAt, dueAt, endedAt, temperatureC }: RepairBuilt['cures'][number], zone?: string) =>
+  `${what} from ${showMoment(startedAt, zone)}, ready ${showMoment(dueAt, zone)}${
+    temperatureC === null ? '' : ` at ${temperatureC} °C`
+  }${endedAt !== null && endedAt < dueAt ? `, ended early ${showMoment(endedAt, zone)}` : ''}`
+
+/** A repair as a paper has it: all that the record knows of it. */
+export function repairRecordWords(repair: RepairBuilt, zone?: string): string {
+  const { what, reason, before, finished, begunAt, endedAt, endedBy, cures } = repair
+  const end =
+    finished === null
+      ? `Given up ${showMoment(endedAt, zone)} by ${endedBy}.`
+      : `${showNumber(finished.value, 1)} gr after it, closed ${showMoment(endedAt, zone)} by ${endedBy}.`
+  const glue = cures.length === 0 ? '' : ` ${cures.map((cure) => cureWords(cure, zone)).join('; ')}.`
+  return `${finished === null ? `To be ${what}` : what[0]!.toUpperCase() + what.slice(1)}: ${reason}. Begun ${showMoment(begunAt, zone)} at ${showNumber(before.value, 1)} gr.${glue} ${end}`
+}
 
 export const recordBehindWords = (nos: readonly number[]): string =>
   `The as-built record does not say yet what happened to no. ${nos.join(', ')}.`
@@ -38,13 +43,6 @@ export function lastRepairReason({ afterwards }: Job): string {
   const last = afterwards.findLast(({ what }) => what === 'repaired')?.body
   return last !== undefined && 'reason' in last ? last.reason : 'changed after signing off'
 }
-
-export const refletchSteps = ({ plan }: Sheet): readonly string[] => [
-  'Peel the old vanes off with a dull edge, away from yourself; never a blade into the carbon, no flame, no solvent soak, warm to the hand at most.',
-  'Clean and degrease, gloves on; look the shaft over for scratches across it.',
-  `Set the jig: ${plan.jig === '' ? 'the one of the set' : plan.jig}, ${plan.fletchSide}, ${plan.fletchDegrees}°, tail ${plan.vaneTailIn} in from the throat, cock vane at ${plan.cockVaneDeg}°. One vane at a time.`,
-  'Let the glue cure as its bottle says before the arrow is shot. Weigh it again, head on.',
-]
 
 export function kitProblemWords(problem: KitProblem): string {
   switch (problem.code) {

@@ -49,7 +49,7 @@ export const HELP: Readonly<Record<HelpTopic, Help>> = {
     lines: [
       'Each arrow stands against its own target, the set with its spread. Signing off says what is missing: a weight, an inspection, an undecided deviation, counts that do not add up.',
       'The box takes its papers along: client sheet, page for the guide, certificate, packing list, label and tags. Heads travel off the arrow, capped.',
-      'Afterwards each arrow goes on with its own story: weighed again, repaired, refletched, retired with its cause.',
+      'Afterwards each arrow goes on with its own story: weighed again, repaired, refletched, retired with its cause. A repair is begun with the weight as it came back and goes step by step; it is closed with the new weight, and not before its glue has had its time.',
     ],
   },
   kit: {

@@ -10,8 +10,18 @@ import { readable } from '@/domain/records/read-fact'
 import type { EventDraft } from '@/domain/records/write'
 import { newEvent } from '@/domain/records/write'
 import { inUse, retirements, survivorWeights } from '@/domain/send/in-use'
-import { changedSince, repairedRecord, repairEvents, repairProblems } from '@/domain/send/repair'
+import {
+  beginRepair,
+  changedSince,
+  closeRepair,
+  closingProblems,
+  repairedRecord,
+  repairProblems,
+} from '@/domain/send/repair'
 import type { RepairAsked } from '@/domain/send/repair'
+import type { RepairStep } from '@/domain/send/repair-steps'
+import { repairStepDone } from '@/domain/send/repair-steps'
+import { openRepair, repairsOf } from '@/domain/send/repairs'
 import { sentOrder } from '@tests/support/sent-order'
 import { testId } from '@tests/support/test-id'
 
@@ -29,17 +39,17 @@ const after = (from: Job, events: readonly EventDraft[]): Job =>
 
 const two = job.bench!.arrows[1]!
 const nockLine = sheet.plan.lines.find(({ part }) => part === partCalled('Clip 11').id)!
-const finished: Reading = {
+const weighed = (value: number): Reading => ({
   point: 'finishedWeight',
-  value: 818.3,
+  value,
   unit: 'gr',
-  raw: '818.3',
+  raw: `${value}`,
   source: 'typed',
   stable: true,
   attempt: 2,
   scale: 'Scale 1',
   takenAt: later.at,
-}
+})
 const asked: RepairAsked = {
   arrow: two.id,
   line: nockLine.id,
@@ -47,11 +57,21 @@ const asked: RepairAsked = {
   lot: null,
   what: 'nock replaced',
   reason: 'cracked on a miss',
-  finished,
+  before: weighed(807.1),
 }
 
+const REPAIR = testId(70)
+const begun = after(job, [beginRepair(job, sheet, shelf, asked, REPAIR)])
+const step = (from: Job, done: RepairStep) =>
+  after(
+    from,
+    repairStepDone(from, openRepair(from, two.id)!, { step: done, sheet, cure: null }, { timer: testId(71), what: '' }),
+  )
+const ready = (['look', 'strip', 'fit'] as const).reduce(step, begun)
+
 describe('a repair', () => {
-  const repaired = after(job, repairEvents(job, sheet, shelf, asked))
+  const closing = closeRepair(ready, sheet, openRepair(ready, two.id)!, weighed(818.3), later.at)
+  const repaired = after(ready, closing)
   const record = repairedRecord(repaired, sheet, standing, later, asked.reason)!
 
   it('makes a new version of that arrow alone, with the reason and what it follows', () => {
@@ -92,13 +112,63 @@ describe('a repair', () => {
 
   it.each([
     ['without a reason', { ...asked, reason: ' ' }, 'no-reason'],
-    ['that was not weighed', { ...asked, finished: undefined }, 'not-weighed'],
+    ['that was not weighed first', { ...asked, before: undefined }, 'not-weighed-before'],
     ['with a head for a nock', { ...asked, part: partCalled('Two-blade 250').id }, 'other-kind'],
     ['with a part that is not there', { ...asked, part: testId(4) }, 'no-such-part'],
     ['of an arrow that is not of this set', { ...asked, arrow: testId(5) }, 'no-such-arrow'],
   ] as const)('%s is refused', (_, wrong, code) => {
     expect(repairProblems(job, sheet, shelf, wrong).map((each) => each.code)).toEqual([code])
-    expect(() => repairEvents(job, sheet, shelf, wrong)).toThrow('cannot be recorded')
+    expect(() => beginRepair(job, sheet, shelf, wrong, REPAIR)).toThrow('cannot be begun')
+  })
+
+  it('goes step by step, and is weighed last', () => {
+    const problems = (at: Job, finished?: Reading) =>
+      closingProblems(at, sheet, openRepair(at, two.id)!, finished, later.at)
+    expect(problems(begun, weighed(818.3))).toEqual([{ code: 'step-left', step: 'look' }])
+    expect(problems(step(begun, 'look'), weighed(818.3))).toEqual([{ code: 'step-left', step: 'strip' }])
+    expect(problems(ready)).toEqual([{ code: 'not-weighed' }])
+    expect(problems(ready, weighed(818.3))).toEqual([])
+    expect(closingProblems(repaired, sheet, openRepair(ready, two.id)!, weighed(818.3), later.at)).toEqual([
+      { code: 'ended' },
+    ])
+  })
+
+  it('is one at a time for an arrow', () => {
+    expect(repairProblems(begun, sheet, shelf, asked)).toEqual([{ code: 'under-repair', no: 2, what: 'nock replaced' }])
+    expect(repairProblems(begun, sheet, shelf, { ...asked, arrow: job.bench!.arrows[0]!.id })).toEqual([])
+    expect(repairProblems(repaired, sheet, shelf, asked)).toEqual([])
+  })
+
+  it('leaves the record alone until it ends, and then stands in it with both weights and who did each step', () => {
+    expect(changedSince(ready, sheet, standing)).toEqual([])
+    const arrow = record.facts.find(({ kind }) => kind === 'arrowBuilt')!.body as ArrowBuilt
+    expect(arrow.repairs).toMatchObject([
+      { what: 'nock replaced', before: { value: 807.1 }, finished: { value: 818.3 }, cures: [], endedBy: 'Runa' },
+    ])
+    expect(arrow.confirmed.slice(two.confirmed.length).map((each) => [each.step, each.by])).toEqual([
+      ['own:flexed and twisted', 'Runa'],
+      ['own:old part off', 'Runa'],
+      ['own:new part on', 'Runa'],
+      ['inspect', 'Runa'],
+    ])
+  })
+
+  it('given up leaves the part and the weight as they were', () => {
+    const left = after(begun, [
+      newEvent('repairLeft', { job: job.id, arrow: two.id }, { repair: REPAIR, reason: 'no. 3 was meant' }),
+    ])
+    const arrow = left.bench!.arrows.find(({ id }) => id === two.id)!
+    expect(arrow.fitted).toEqual(two.fitted)
+    expect(accepted(arrow, 'finishedWeight')).toEqual(accepted(two, 'finishedWeight'))
+    expect(openRepair(left, two.id)).toBeUndefined()
+    expect(changedSince(left, sheet, standing)[0]!.body.repairs).toMatchObject([{ finished: null }])
+  })
+
+  it('is over for an arrow that is retired instead', () => {
+    const gone = after(begun, [
+      newEvent('retired', { job: job.id, arrow: two.id }, { cause: 'it creaks', shots: null }),
+    ])
+    expect(repairsOf(gone).map(({ ended }) => ended?.how)).toEqual(['retired'])
   })
 
   it('waits for the set to be signed off', () => {
@@ -129,7 +199,7 @@ describe('a retired arrow', () => {
   })
 
   it('the newest weight reported of a survivor counts', () => {
-    const weighed = (value: number) => newEvent('reported', about, { point: 'survivorWeightGr', value })
-    expect(survivorWeights(after(job, [weighed(815), weighed(813.2)])).get(two.id)).toBe(813.2)
+    const told = (value: number) => newEvent('reported', about, { point: 'survivorWeightGr', value })
+    expect(survivorWeights(after(job, [told(815), told(813.2)])).get(two.id)).toBe(813.2)
   })
 })
