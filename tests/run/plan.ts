@@ -169,7 +169,7 @@ export const PLAN: readonly Suite[] = [
     counts: 'file',
     part: 'release',
     browser: true,
-    limit: 20,
+    limit: 180,
   },
   {
     name: 'bench',

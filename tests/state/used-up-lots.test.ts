@@ -7,7 +7,7 @@ import { newEvent, newFact } from '@/domain/records/write'
 import { draftSheet } from '@/domain/sheet/draft-sheet'
 import { findOnShelf, indexShelf } from '@/domain/stock/find-on-shelf'
 import { heldLots } from '@/domain/stock/held-lots'
-import { lotsOf, lotsOfPart } from '@/domain/stock/lots-of-part'
+import { lotsForLine, lotsOf, lotsOfPart } from '@/domain/stock/lots-of-part'
 import type { AppRepository } from '@/state/app-repository'
 import { createAppStore } from '@/state/app-store'
 import { showLotsOf } from '@/state/lot-actions'
@@ -91,13 +91,16 @@ describe('a lot that is used up', () => {
   })
 
   it('is there with its figures once a job that names it is open, whose draft and whose bench speak of it', async () => {
-    const { store, job, named, held, sheet } = await shop()
+    const { store, job, named, held, left, sheet } = await shop()
     await store.getState().loadJob(job)
     const { shelf, open } = store.getState()
     expect(shelf.lots.get(named)?.body.code).toBe('S-1')
     expect(shelf.lotViews.get(named)).toMatchObject({ used: 1 })
     expect(shelf.lots.has(held)).toBe(false)
     expect(draftSheet(open!.job, shelf, null).lots.map(({ lot }) => lot.code)).toContain('S-1')
+    const line = open!.job.plan.lines.find((each) => each.lot === named)!
+    expect(lotsForLine(shelf, line).map(({ id }) => id)).toEqual([named, left])
+    expect(lotsForLine(shelf, { ...line, lot: left }).map(({ id }) => id)).toEqual([left])
     expect(heldLots(sheet.body, [], shelf)).toMatchObject([{ code: 'S-1', why: 'bent' }])
   })
 

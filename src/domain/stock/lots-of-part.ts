@@ -1,5 +1,6 @@
 /** The lots of a part: those that may be used, and all of them. A used-up one that was read changes no list. */
 import type { Id } from '../records/scalars'
+import type { PlanLine } from '../sheet/plan'
 import type { Lot } from './lot'
 import { isUsedUp } from './lot-view'
 import type { Shelf, Standing } from './shelf'
@@ -20,6 +21,13 @@ export function lotsOfPart(shelf: Shelf, part: Id): readonly Standing<Lot>[] {
     .toReversed()
   const left = lots.filter(({ id }) => !isOffShelf(shelf, id))
   return left.length === 0 ? lots.slice(-1) : left
+}
+
+/** What a line may be changed to, and the lot that it names already, whatever became of that. */
+export function lotsForLine(shelf: Shelf, { part, lot }: Pick<PlanLine, 'part' | 'lot'>): readonly Standing<Lot>[] {
+  const offered = lotsOfPart(shelf, part)
+  const own = lot === null ? undefined : shelf.lots.get(lot)
+  return own === undefined || offered.some(({ id }) => id === lot) ? offered : [own, ...offered]
 }
 
 /** Every lot of a part that was read, those on hold too, newest receipt first. */

@@ -3,7 +3,7 @@ import { useState } from 'react'
 import type { Id } from '../../domain/records/scalars'
 import type { PlanLine } from '../../domain/sheet/plan'
 import type { Part } from '../../domain/stock/part'
-import { lotsOfPart } from '../../domain/stock/lots-of-part'
+import { isOffShelf, lotsForLine } from '../../domain/stock/lots-of-part'
 import { removeLine, setLine } from '../../state/sheet-actions'
 import { useApp, useAppStore } from '../app/use-app'
 import { Button } from '../controls/button'
@@ -14,6 +14,7 @@ import { Status } from '../controls/status'
 import { Label } from '../figures/label'
 import { partKindWord } from '../words/part-kind-words'
 import { lineMovedWords } from '../words/sheet-words'
+import { lotChoiceWords } from '../words/stock-words'
 import { AddDialog } from './add-dialog'
 import look from './add-line.module.css'
 
@@ -38,7 +39,7 @@ export function LineDialog({ job, line, part, at, of, onMove, onClose }: LineDia
   const set = (change: Partial<PlanLine>) => void setLine(store.getState(), job, { ...line, ...change })
   if (replacing && part !== undefined)
     return <AddDialog job={job} instead={{ line, kind: part.kind }} onClose={onClose} />
-  const lots = part === undefined ? [] : lotsOfPart(shelf, line.part)
+  const lots = part === undefined ? [] : lotsForLine(shelf, line)
   const move = (to: number) => {
     if (to < 0 || to >= of) return setSaid(to < 0 ? 'It is the first line already.' : 'It is the last line already.')
     onMove(to)
@@ -73,7 +74,7 @@ export function LineDialog({ job, line, part, at, of, onMove, onClose }: LineDia
         label="Lot"
         name="line.lot"
         choices={[
-          ...lots.map(({ id, body }) => ({ value: id, label: body.code })),
+          ...lots.map(({ id, body }) => ({ value: id, label: lotChoiceWords(body, isOffShelf(shelf, id)) })),
           { value: UNKNOWN, label: 'lot unknown' },
         ]}
         value={line.lot ?? UNKNOWN}

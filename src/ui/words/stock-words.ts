@@ -100,6 +100,10 @@ export const countWords = (found: number, onHand: number): string =>
     ? `${counted(found, 'piece')}, as the book had it.`
     : `${counted(found, 'piece')}; the book had ${showNumber(onHand, 0)}. The difference of ${showSigned(found - onHand, 0)} is on record.`
 
+/** A lot in a list to choose from. */
+export const lotChoiceWords = ({ code, hold }: Pick<Lot, 'code' | 'hold'>, isUsedUp: boolean): string =>
+  [code, ...(hold === undefined ? [] : ['on hold']), ...(isUsedUp ? ['used up'] : [])].join(', ')
+
 const JOINTS: Readonly<Record<'vanes joint' | 'post joint' | 'collar joint', string>> = {
   'vanes joint': 'Under the vanes, as weighed at the bench',
   'post joint': 'On the post, as weighed at the bench',
