@@ -99,6 +99,34 @@ describe('the sheet', () => {
     await freezeAndPrint(page, /moose/)
   })
 
+  it('says what brings a reserve back into its band, and the cut it names does so', async ({ page }) => {
+    await page.goto('./')
+    await page.getByRole('button', { name: 'Look around the demo shop' }).click()
+    await page.getByRole('link', { name: /Achterberg/ }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.waitForURL(/#\/job\/.+/)
+    const job = jobOf(page)
+    await goTo(page, job, 'bow')
+    await answer(page, 'peakDrawWeightLb', '125')
+    await page.goto(`./#/job/${job}/sheet`)
+    const soft = page.locator('[data-finding="reserve-below-band"]')
+    await expect(soft).toBeVisible()
+    const ways = page.getByRole('region', { name: /into its band/ })
+    await expect(ways.locator('[data-figure="sheet.intoBand.spine"]')).toBeVisible()
+    const cut = ways.locator('[data-figure="sheet.intoBand.c2c"]')
+    const [text, value] = [await cut.textContent(), Number(await cut.getAttribute('data-value'))]
+    expect(await digitsOutsideMarks(page)).toEqual([])
+    await setField(page, 'C2C', String(value + 0.05))
+    await expect(page.locator('[data-figure="sheet.offNock"]')).toHaveAttribute(
+      'data-value',
+      String((32 - value - 0.05) / 2),
+    )
+    await expect(soft).toBeVisible()
+    await expect(cut).toHaveText(text!)
+    await setField(page, 'C2C', text!)
+    await expect(soft).toHaveCount(0)
+    await expect(ways).toHaveCount(0)
+  })
+
   it('has its lines replaced, counted and put in order, by hand and by keys', async ({ page }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()

@@ -1,13 +1,29 @@
 /** The finished arrow in figures, each opening to its working. */
+import { lazy, Suspense } from 'react'
+import type { CutFigures } from '../../domain/sheet/cut-figures'
+import type { Sheet } from '../../domain/sheet/sheet'
 import type { SheetFigures } from '../../domain/sheet/sheet-figures'
 import { Panel } from '../controls/panel'
 import { Figure, FigureList } from '../figures/figure'
 import { provenanceWords } from '../words/provenance-words'
 
-export function FiguresPanel({ worked, was }: { worked: SheetFigures; was: SheetFigures | undefined }) {
+// Wanted only by a reserve outside its band.
+const IntoBandList = lazy(async () => ({ default: (await import('./into-band-list')).IntoBandList }))
+
+const OUTSIDE: ReadonlySet<string> = new Set(['reserve-below-band', 'reserve-above-band'])
+
+interface FiguresPanelProps {
+  sheet: Sheet
+  worked: SheetFigures
+  cut: CutFigures | undefined
+  was: SheetFigures | undefined
+}
+
+export function FiguresPanel({ sheet, worked, cut, was }: FiguresPanelProps) {
   const { figures } = worked
   const before = was?.figures
   if (figures === undefined) return null
+  const isOutside = figures.columnReserve?.findings.some(({ code }) => OUTSIDE.has(code)) === true
   const needsSpeed = 'needs a chronograph reading, a force-draw curve or a draw weight'
   return (
     <Panel title="The finished arrow" quiet>
@@ -76,6 +92,11 @@ export function FiguresPanel({ worked, was }: { worked: SheetFigures; was: Sheet
           decimals={1}
         />
       </FigureList>
+      {!isOutside ? null : (
+        <Suspense fallback={null}>
+          <IntoBandList sheet={sheet} worked={worked} cut={cut} />
+        </Suspense>
+      )}
     </Panel>
   )
 }

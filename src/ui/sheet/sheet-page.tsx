@@ -162,7 +162,7 @@ function SheetOf({ open }: { open: OpenJob }) {
               <CutPanel worked={worked} cut={cut} was={frozen?.cut} />
             </Suspense>
           )}
-          {worked === undefined ? null : <FiguresPanel worked={worked} was={frozen?.worked} />}
+          {worked === undefined ? null : <FiguresPanel sheet={sheet} worked={worked} cut={cut} was={frozen?.worked} />}
           <Suspense fallback={null}>
             <FreezePanel open={open} sheet={sheet} problems={problems} />
           </Suspense>

@@ -23,3 +23,11 @@ export function lineKnownWords({ origin }: LineWeight): string {
       return 'catalogue'
   }
 }
+
+export const INTO_BAND_WORDS = {
+  title: 'Any one of these brings the reserve into its band, the rest as it is:',
+  alone: 'this alone does not do it',
+  notClear: 'too short to stay clear at full draw',
+  up: { spine: 'A static spine of, or stiffer', c2c: 'A C2C of, or shorter', head: 'A head of, or lighter' },
+  down: { spine: 'A static spine of, or softer', c2c: 'A C2C of, or longer', head: 'A head of, or heavier' },
+} as const

@@ -14,6 +14,7 @@ import { valueIn } from '@/domain/call/follows'
 import type { Implications } from '@/domain/call/implications'
 import { inspection } from '@/domain/send/inspection'
 import { cutFigures } from '@/domain/sheet/cut-figures'
+import { intoBand } from '@/domain/sheet/into-band'
 import { linePlaces } from '@/domain/sheet/line-places'
 import { lineWeights } from '@/domain/sheet/line-weights'
 import type { Sheet } from '@/domain/sheet/sheet'
@@ -94,7 +95,12 @@ export function sheetPageFigures(sheet: Sheet): ExpectedFigures {
   add.answer('sheet.grainsPerPound', of?.grainsPerPound, 'gr/lb')
   add.answer('sheet.finished', of?.finished, 'gr')
 
-  const { rear, shortest, stiff, clearances, plan } = cutFigures(sheet, worked)
+  const cut = cutFigures(sheet, worked)
+  const ways = intoBand(sheet, worked, cut)
+  add.answer('sheet.intoBand.spine', ways?.spine, 'in')
+  add.answer('sheet.intoBand.c2c', ways?.c2c, 'in')
+  add.answer('sheet.intoBand.head', ways?.head, 'gr')
+  const { rear, shortest, stiff, clearances, plan } = cut
   if (shortest?.ok) add.one('sheet.shortestC2c', difference(shortest.value.length, rear), 'in')
   if (stiff?.ok) add.one('sheet.longestC2c', difference(stiff.value.longest, rear), 'in')
   if (plan?.ok) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { inInches, inUnit } from '@/core/quantity'
 import { cutFigures } from '@/domain/sheet/cut-figures'
 import { flightOf, steeringOf } from '@/domain/sheet/flight-figures'
+import { intoBand } from '@/domain/sheet/into-band'
 import { sheetEnvelope } from '@/domain/sheet/sheet-envelope'
 import { sheetFigures } from '@/domain/sheet/sheet-figures'
 import { frontAheadOfRest, valuesAbout, VARIED, variedNow, whatIf } from '@/domain/sheet/what-if'
@@ -171,5 +172,60 @@ describe('the vanes past the cables', () => {
     const bare = answer(cutOf({ arrowToCableIn: 0.9 }, { lines }).clearances!).map(({ what }) => what)
     expect(bare).not.toContain('vane off the cable')
     expect(bare).not.toContain('vane tail ahead of the throat')
+  })
+})
+
+describe('what brings a reserve into its band', () => {
+  const waysOf = (own: typeof sheet) => {
+    const figures = sheetFigures(own)!
+    return intoBand(own, figures, cutFigures(own, figures))
+  }
+  const soft = { ...sheet, bow: { ...sheet.bow, peakDrawWeightLb: 110 } }
+  const stiff = { ...sheet, bow: { ...sheet.bow, peakDrawWeightLb: 55 } }
+  const band = sheet.rules.reserve.compound
+  const spineTo = (own: typeof sheet, staticSpineIn: number) => ({
+    ...own,
+    parts: own.parts.map((each) =>
+      each.part.kind === 'shaft' ? { ...each, part: { ...each.part, staticSpineIn } } : each,
+    ),
+  })
+
+  it('is nothing while it lies in it, or is not known', () => {
+    expect(reserveOf(sheet)).toBeGreaterThan(band.min)
+    expect(reserveOf(sheet)).toBeLessThan(band.max)
+    expect(waysOf(sheet)).toBeUndefined()
+    const { peakDrawWeightLb: _, ...bow } = sheet.bow
+    expect(waysOf({ ...sheet, bow })).toBeUndefined()
+  })
+
+  it.each([
+    ['soft', soft, 'up', 1],
+    ['stiff', stiff, 'down', -1],
+  ] as const)('is each a change that does it, and one step less does not: too %s', (_, own, way, sign) => {
+    const ways = waysOf(own)!
+    expect(ways.way).toBe(way)
+    const isIn = (tried: typeof sheet | undefined) => {
+      const reserve = reserveOf(tried!)
+      return reserve >= band.min && reserve <= band.max
+    }
+    expect(isIn(own)).toBe(false)
+    let done = 0
+    const holds = (to: number | undefined, step: number, tried: (to: number) => typeof sheet | undefined) => {
+      if (to === undefined) return
+      done += 1
+      expect(isIn(tried(to))).toBe(true)
+      expect(isIn(tried(to + sign * step))).toBe(false)
+    }
+    const { spine, c2c, head } = ways
+    holds(spine?.ok ? inInches(spine.value) : undefined, 0.001, (to) => spineTo(own, to))
+    holds(c2c?.ok ? inInches(c2c.value) : undefined, 0.01, (to) => whatIf(own, 'C2C', to))
+    holds(head?.ok ? inUnit(head.value, 'gr') : undefined, 1, (to) => whatIf(own, 'head weight', to))
+    expect(done).toBe(3)
+  })
+
+  it('says when the cut that does it would not stay clear', () => {
+    expect(waysOf({ ...soft, bow: { ...soft.bow, drawLengthIn: 31 } })!.isClear).toBe(false)
+    const { drawLengthIn: _, ...unknown } = soft.bow
+    expect(waysOf({ ...soft, bow: unknown })!.isClear).toBeUndefined()
   })
 })
