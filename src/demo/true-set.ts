@@ -5,7 +5,7 @@
  */
 import { inGrains } from '../core/quantity'
 import type { DataPoint } from '../domain/bench/data-points'
-import { DATA_POINTS } from '../domain/bench/data-points'
+import { DATA_POINTS, kindsAt } from '../domain/bench/data-points'
 import type { PlanItem } from '../domain/sheet/plan-items'
 import type { Sheet } from '../domain/sheet/sheet'
 import type { PartKind } from '../domain/stock/part'
@@ -51,16 +51,6 @@ export function trueSet(items: readonly PlanItem[], sheet: Sheet, count: number,
   }))
 }
 
-const GROUPS: Readonly<Partial<Record<DataPoint, readonly PartKind[]>>> = {
-  cutWeight: ['shaft'],
-  insertWeight: ['insert', 'half-out', 'outsert', 'rear weight', 'adapter'],
-  collarWeight: ['collar', 'sleeve', 'footing'],
-  headWeight: ['broadhead', 'field point'],
-  nockWeight: ['nock', 'bushing'],
-  vanesWeight: ['vane', 'feather'],
-  wrapWeight: ['wrap'],
-}
-
 /** Weight of the arrow's parts of these kinds, gr; of all of them when none are named. */
 function weightOf(arrow: TrueArrow, items: readonly PlanItem[], kinds?: readonly PartKind[]): number {
   return items
@@ -80,7 +70,7 @@ export function truth(point: DataPoint, arrow: TrueArrow, items: readonly PlanIt
   const head = weightOf(arrow, items, ['broadhead', 'field point'])
   const dry = weightOf(arrow, items) + glueOf(arrow, items, 'vanes') - arrow.trimmedGr
   const finished = dry + glueOf(arrow, items, 'front') + arrow.touchedGr
-  const kinds = GROUPS[point]
+  const kinds = point === 'cutWeight' ? (['shaft'] as const) : kindsAt(point)
   if (kinds !== undefined) return weightOf(arrow, items, kinds)
   switch (point) {
     case 'rawWeight':

@@ -13,21 +13,12 @@ import type { BenchArrow } from './bench'
 import { accepted } from './bench'
 import type { KeptReading } from './built'
 import type { DataPoint } from './data-points'
+import { WEIGHED_TOGETHER } from './data-points'
 import { isFletchedLast } from './fletched-last'
 import { ownItems } from './own-sheet'
 
 /** The wholes, latest in the build first: reading one settles everything inside it. */
 const DRY_POINTS = ['edgeWeight', 'trimWeight', 'dryWeight'] as const
-
-/** Parts that are weighed together at one point. */
-export const WEIGHED_TOGETHER: readonly (readonly [DataPoint, readonly PartKind[]])[] = [
-  ['insertWeight', ['insert', 'half-out', 'outsert', 'rear weight', 'adapter']],
-  ['collarWeight', ['collar', 'sleeve', 'footing']],
-  ['headWeight', ['broadhead', 'field point']],
-  ['nockWeight', ['nock', 'bushing']],
-  ['vanesWeight', ['vane', 'feather']],
-  ['wrapWeight', ['wrap']],
-]
 
 const TYPICAL_SCALE = { repeatability: grains(0.07), driftPerHour: grains(0.1) } // common practice, no source [CP]
 

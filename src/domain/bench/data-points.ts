@@ -1,4 +1,6 @@
 /** Every reading a finished arrow may carry: its name in a record, the unit it is kept in, and what limits a slip. */
+import type { PartKind } from '../stock/part'
+
 export const DATA_POINTS = {
   rawWeight: { unit: 'gr', decimals: 1, min: 0, max: 2000 },
   rawLength: { unit: 'in', decimals: 2, min: 15, max: 40 },
@@ -50,3 +52,17 @@ export const DATA_POINTS = {
 
 export type DataPoint = keyof typeof DATA_POINTS
 export const DATA_POINT_NAMES = Object.keys(DATA_POINTS) as [DataPoint, ...DataPoint[]]
+
+/** Parts that lie on the scale together at one point of the bench: the one list of what each of these weights stands for. */
+export const WEIGHED_TOGETHER: readonly (readonly [DataPoint, readonly PartKind[]])[] = [
+  ['insertWeight', ['insert', 'half-out', 'outsert', 'rear weight', 'adapter']],
+  ['collarWeight', ['collar', 'sleeve', 'footing']],
+  ['headWeight', ['broadhead', 'field point']],
+  ['nockWeight', ['nock', 'bushing']],
+  ['vanesWeight', ['vane', 'feather']],
+  ['wrapWeight', ['wrap']],
+]
+
+/** @returns undefined for a point that weighs no parts by themselves */
+export const kindsAt = (point: DataPoint): readonly PartKind[] | undefined =>
+  WEIGHED_TOGETHER.find(([each]) => each === point)?.[1]

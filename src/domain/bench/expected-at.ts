@@ -8,10 +8,11 @@ import { difference, inGrains } from '../../core/quantity'
 import type { PlanItem } from '../sheet/plan-items'
 import type { Sheet } from '../sheet/sheet'
 import type { PartKind } from '../stock/part'
-import { finishedItems, isFrontGlueItem, itemOf, WEIGHED_TOGETHER } from './arrow-items'
+import { finishedItems, isFrontGlueItem, itemOf } from './arrow-items'
 import type { BenchArrow } from './bench'
 import { accepted } from './bench'
 import type { DataPoint } from './data-points'
+import { kindsAt, WEIGHED_TOGETHER } from './data-points'
 import { isFletchedLast } from './fletched-last'
 import { ownItems, ownSheet } from './own-sheet'
 import type { Expectation } from './slips'
@@ -69,8 +70,8 @@ export function expectedAt(
 ): Expectation | undefined {
   const items = ownItems(arrow, sheet, planned)
   const fletching = fletchingNames(items, sheet)
-  const group = WEIGHED_TOGETHER.find(([each]) => each === point)
-  if (group !== undefined) return asExpectation(ofKinds(items, group[1]))
+  const kinds = kindsAt(point)
+  if (kinds !== undefined) return asExpectation(ofKinds(items, kinds))
   switch (point) {
     case 'cutWeight':
       return asExpectation(ofKinds(items, ['shaft']))

@@ -2,24 +2,17 @@
 import type { PartKind } from '../stock/part'
 import type { Sheet } from '../sheet/sheet'
 import type { DataPoint } from './data-points'
+import { kindsAt } from './data-points'
 import type { Step } from './route'
 
-const NEEDS: Readonly<Partial<Record<DataPoint, readonly PartKind[]>>> = {
-  insertWeight: ['insert', 'half-out', 'outsert', 'rear weight'],
-  collarWeight: ['collar', 'sleeve', 'footing'],
-  headWeight: ['broadhead', 'field point'],
-  nockWeight: ['nock', 'bushing'],
-  vanesWeight: ['vane', 'feather'],
-  wrapWeight: ['wrap'],
-  dryLessHead: ['broadhead', 'field point'],
-  weightLessHead: ['broadhead', 'field point'],
-}
+/** Points that say nothing of an arrow without a head. */
+const LESS_HEAD: readonly DataPoint[] = ['dryLessHead', 'weightLessHead']
 
 export const hasKind = (sheet: Sheet, kinds: readonly PartKind[]): boolean =>
   sheet.plan.lines.some((line) => sheet.parts.some(({ id, part }) => id === line.part && kinds.includes(part.kind)))
 
 const asked = (sheet: Sheet, point: DataPoint) => {
-  const kinds = NEEDS[point]
+  const kinds = kindsAt(LESS_HEAD.includes(point) ? 'headWeight' : point)
   return kinds === undefined || hasKind(sheet, kinds)
 }
 

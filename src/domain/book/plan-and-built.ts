@@ -3,7 +3,7 @@ import { difference, grains, inUnit } from '../../core/quantity'
 import { forecastWeight } from '../../core/weight/forecast-weight'
 import { lessHead } from '../../core/weight/less-head'
 import type { ArrowBuilt, KeptReading } from '../bench/built'
-import { DATA_POINTS } from '../bench/data-points'
+import { DATA_POINTS, WEIGHED_TOGETHER } from '../bench/data-points'
 import type { DataPoint } from '../bench/data-points'
 import { lineWeights } from '../sheet/line-weights'
 import type { PlanItem } from '../sheet/plan-items'
@@ -33,14 +33,7 @@ interface Told {
   readonly half?: number
 }
 
-const OF_KIND: readonly (readonly [DataPoint, readonly PartKind[]])[] = [
-  ['cutWeight', ['shaft']],
-  ['nockWeight', ['nock']],
-  ['vanesWeight', ['vane', 'feather']],
-  ['insertWeight', ['insert', 'half-out', 'outsert']],
-  ['collarWeight', ['collar', 'sleeve', 'footing']],
-  ['headWeight', ['broadhead', 'field point']],
-]
+const OF_KIND: readonly (readonly [DataPoint, readonly PartKind[]])[] = [['cutWeight', ['shaft']], ...WEIGHED_TOGETHER]
 
 /** @returns the rows that were planned and read; none when the sheet's parts make no arrow */
 export function planAndBuilt(sheet: Sheet, arrows: readonly ArrowBuilt[]): readonly PlannedAndBuilt[] {
@@ -112,6 +105,7 @@ const POINTS = [
   'cutWeight',
   'nockWeight',
   'vanesWeight',
+  'wrapWeight',
   'insertWeight',
   'collarWeight',
   'headWeight',

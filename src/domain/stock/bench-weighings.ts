@@ -6,6 +6,7 @@ import type { BenchArrow } from '../bench/bench'
 import type { KeptReading } from '../bench/built'
 import { isFletchedLast } from '../bench/fletched-last'
 import type { DataPoint } from '../bench/data-points'
+import { WEIGHED_TOGETHER } from '../bench/data-points'
 import type { Id } from '../records/scalars'
 import { RULES_SUBJECT } from '../shop/rules-subject'
 import type { Sheet } from '../sheet/sheet'
@@ -19,15 +20,6 @@ export interface Learnt extends Weighing {
   readonly subject: Id
 }
 
-/** Parts weighed at one point; a weight teaches a lot only when one line stands behind it. */
-const AT_POINT: readonly (readonly [DataPoint, readonly PartKind[]])[] = [
-  ['insertWeight', ['insert', 'half-out', 'outsert', 'rear weight', 'adapter']],
-  ['collarWeight', ['collar', 'sleeve', 'footing']],
-  ['headWeight', ['broadhead', 'field point']],
-  ['nockWeight', ['nock', 'bushing']],
-  ['vanesWeight', ['vane', 'feather']],
-  ['wrapWeight', ['wrap']],
-]
 const POSTS: readonly PartKind[] = ['insert', 'half-out', 'outsert']
 const RINGS: readonly PartKind[] = ['collar', 'sleeve', 'footing']
 const STEELS = ['stainless 303/304', 'stainless 316', '17-4PH', 'steel 1020', 'steel 4140']
@@ -51,7 +43,8 @@ export function benchWeighings(
       ? []
       : [{ subject, what, weightGr, pieces, event: from.event, at: from.reading.takenAt, arrow: arrow.code }]
 
-  const parts = AT_POINT.flatMap(([point, kinds]) => {
+  // A weight teaches a lot only when one line stands behind it.
+  const parts = WEIGHED_TOGETHER.flatMap(([point, kinds]) => {
     const read = last(point)
     const [line, ...others] = linesOfKind(lines, kinds)
     if (read === undefined || line === undefined || others.length > 0) return []

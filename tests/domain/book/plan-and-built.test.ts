@@ -48,6 +48,21 @@ describe('the plan beside as-built', () => {
     expect(planAndBuilt({ ...sheet, plan: { ...sheet.plan, lines: [] } }, arrows)).toEqual([])
   })
 
+  // The bench weighs the post with what is screwed to it, and the nock in its bushing: 158 + 20, and 178.3 was read.
+  it('reckons with every part that lay on the scale', () => {
+    const heavy = demoSheet({ targetGr: 835, c2cIn: 28 }, [
+      'Heron 200',
+      'Long post 158',
+      'Rear weight 20',
+      'Two-blade 250',
+      'Clip 11',
+      'Slow epoxy',
+    ])
+    const [insert] = planAndBuilt(heavy, [arrowBuilt(1, { insertWeight: 178.3 })])
+    expect(insert!.planned).toBeCloseTo(178, 9)
+    expect(insert!.off).toBeCloseTo(0.3, 9)
+  })
+
   it('reckons the dry weight without the glue that comes after it', () => {
     const [dry] = planAndBuilt(sheet, [arrowBuilt(1, { dryWeight: 820 })])
     const glued = planAndBuilt(
