@@ -66,6 +66,7 @@ describe('the papers of a sent set', () => {
   it('say every data point of every arrow to a reader who has the paper alone', async ({ page, book }) => {
     const { job } = book.order
     await page.goto(`./#/print/certificate/${job.id}`)
+    await expect(page.locator('main > section')).toHaveCount(1 + building(job.bench!).length)
     for (const [at, arrow] of building(job.bench!).entries()) {
       const rows = await page
         .locator('main > section')
