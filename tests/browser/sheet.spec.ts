@@ -127,6 +127,48 @@ describe('the sheet', () => {
     await expect(ways).toHaveCount(0)
   })
 
+  it('shows the straightest window of a shaft that was spun, and follows the C2C', async ({ page }) => {
+    await page.goto('./')
+    await page.getByRole('button', { name: 'Look around the demo shop' }).click()
+    await page.getByRole('link', { name: /Oyelaran/ }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.waitForURL(/#\/job\/.+/)
+    const job = jobOf(page)
+    await page.goto(`./#/job/${job}/sheet`)
+    const half = page.locator('[data-figure="sheet.offNock"]')
+    await expect(half).toBeVisible()
+    const c2c = Number(await page.getByLabel('C2C', { exact: true }).inputValue())
+    const spare = 2 * Number(await half.getAttribute('data-value'))
+    await setField(page, 'Arrows in the set', '1')
+    await setField(page, 'Spares built with it', '0')
+    await page.getByLabel('Reason for the next version').fill('one to try')
+    await page.getByRole('button', { name: /^Freeze version/ }).click()
+    await expect(page.getByText(/^Frozen as version/)).toBeVisible()
+    await page.getByRole('button', { name: 'Start the set' }).click()
+    const weight = page.locator('form').getByLabel('Raw weight')
+    await weight.fill('377')
+    await weight.press('Enter')
+    const runOut = page.locator('input[name=runOut]')
+    // The nock end is bent.
+    for (const tir of ['0.009', '0.007', '0.003', '0.001', '0.001']) {
+      await runOut.fill(tir)
+      await page.getByRole('button', { name: '90°', exact: true }).click()
+      await expect(runOut).toHaveValue('')
+    }
+    await page.goto(`./#/job/${job}/sheet`)
+    const off = page.locator('[data-figure="sheet.window.1.offNock"]')
+    await expect(off).toBeVisible()
+    const number = async (name: string) =>
+      Number(await page.locator(`[data-figure="sheet.window.1.${name}"]`).getAttribute('data-value'))
+    expect((await number('offNock')) + (await number('offPoint'))).toBeCloseTo(spare, 6)
+    expect(await number('offNock')).toBeGreaterThan(await number('offPoint'))
+    expect(await number('runOut')).toBeLessThan(await number('equal'))
+    expect(await digitsOutsideMarks(page)).toEqual([])
+    const before = await off.getAttribute('data-value')
+    await setField(page, 'C2C', String(c2c + 0.5))
+    await expect(off).not.toHaveAttribute('data-value', before!)
+    expect((await number('offNock')) + (await number('offPoint'))).toBeCloseTo(spare - 0.5, 6)
+  })
+
   it('has its lines replaced, counted and put in order, by hand and by keys', async ({ page }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()

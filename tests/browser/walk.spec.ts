@@ -118,7 +118,10 @@ async function look(page: Page, job: string): Promise<void> {
   const last = open.sheets.get(open.job.frozen.at(-1)?.sheet ?? '')
   const expected = new Map([
     [`job/${job}/call`, callFigures(implications(open.job.answers, shelf.rules, shelf, DAY))],
-    [`job/${job}/sheet`, new Map([...sheetPageFigures(draft), ...(last ? wasFigures(last) : []), ...compared])],
+    [
+      `job/${job}/sheet`,
+      new Map([...sheetPageFigures(draft, open.job.bench), ...(last ? wasFigures(last) : []), ...compared]),
+    ],
   ])
   const frozen = open.sheets.get(open.job.bench?.sheet ?? '')
   if (open.job.bench !== null && frozen !== undefined) {

@@ -10,8 +10,8 @@ import { runOutOf, sidesOf } from '../../core/runout/run-out'
 import type { StraightestWindow } from '../../core/runout/straightest-window'
 import { straightestWindow, WORTHWHILE } from '../../core/runout/straightest-window'
 import type { Sheet } from '../sheet/sheet'
-import type { BenchArrow } from './bench'
-import { accepted } from './bench'
+import type { Bench, BenchArrow } from './bench'
+import { accepted, building } from './bench'
 import type { DataPoint } from './data-points'
 import { ownSheet } from './own-sheet'
 
@@ -59,6 +59,13 @@ export function windowOf(arrow: BenchArrow, sheet: Sheet): Outcome<StraightestWi
     worthwhile: WORTHWHILE,
   })
 }
+
+/** For each arrow of the set that was spun and not cut yet: where its shaft is straightest at the sheet's C2C. */
+export const windowsToCut = (bench: Bench, sheet: Sheet) =>
+  building(bench).flatMap((arrow) => {
+    const window = accepted(arrow, 'c2c') === undefined ? windowOf(arrow, sheet) : undefined
+    return window === undefined ? [] : [{ arrow, window }]
+  })
 
 /** What insert and head add to the shaft's own run-out at the point. */
 export function insertShare(whole: RunOut, shaft: RunOut): RunOut {

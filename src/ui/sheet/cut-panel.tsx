@@ -1,6 +1,9 @@
 /** How short and how long the arrow may be cut, the clearances at full draw to scale, and where the saw goes. */
 import type { ClearanceName } from '../../core/cut/findings'
 import { difference, inInches, sum } from '../../core/quantity'
+import { lazy, Suspense } from 'react'
+import type { Bench } from '../../domain/bench/bench'
+import type { Sheet } from '../../domain/sheet/sheet'
 import type { CutFigures } from '../../domain/sheet/cut-figures'
 import type { Outcome } from '../../core/outcome'
 import type { Length } from '../../core/quantity'
@@ -18,14 +21,21 @@ const RISER_BELOW_IN = 0.75 // where the shelf is drawn; nothing is judged by it
 const as = <T,>(outcome: Outcome<T> | undefined, value: (from: T) => Length): Outcome<Length> | undefined =>
   outcome?.ok ? { ...outcome, value: value(outcome.value) } : outcome
 
+// Only a set that has been begun has shafts that were spun.
+const StraightestWindows = lazy(async () => ({
+  default: (await import('./straightest-windows')).StraightestWindows,
+}))
+
 interface CutPanelProps {
+  sheet: Sheet
+  bench: Bench | null
   worked: SheetFigures
   cut: CutFigures
   /** As it was last frozen. */
   was: CutFigures | undefined
 }
 
-export function CutPanel({ worked, cut, was }: CutPanelProps) {
+export function CutPanel({ sheet, bench, worked, cut, was }: CutPanelProps) {
   const { rear, fullDraw, shortest, stiff, clearances, plan, grip, pastCables } = cut
   const c2c = (length: Length) => difference(length, rear)
   const places = fullDraw.ok ? fullDraw.value : undefined
@@ -108,6 +118,11 @@ export function CutPanel({ worked, cut, was }: CutPanelProps) {
           decimals={2}
         />
       </FigureList>
+      {bench === null ? null : (
+        <Suspense fallback={null}>
+          <StraightestWindows bench={bench} sheet={sheet} />
+        </Suspense>
+      )}
     </Panel>
   )
 }

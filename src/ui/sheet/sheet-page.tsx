@@ -159,7 +159,7 @@ function SheetOf({ open }: { open: OpenJob }) {
           )}
           {worked === undefined || cut === undefined ? null : (
             <Suspense fallback={null}>
-              <CutPanel worked={worked} cut={cut} was={frozen?.cut} />
+              <CutPanel sheet={sheet} bench={job.bench} worked={worked} cut={cut} was={frozen?.cut} />
             </Suspense>
           )}
           {worked === undefined ? null : <FiguresPanel sheet={sheet} worked={worked} cut={cut} was={frozen?.worked} />}

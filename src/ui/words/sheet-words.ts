@@ -31,3 +31,8 @@ export const INTO_BAND_WORDS = {
   up: { spine: 'A static spine of, or stiffer', c2c: 'A C2C of, or shorter', head: 'A head of, or lighter' },
   down: { spine: 'A static spine of, or softer', c2c: 'A C2C of, or longer', head: 'A head of, or heavier' },
 } as const
+
+export const STRAIGHTEST_WORDS = {
+  title: 'Straightest window of each shaft that was spun',
+  columns: ['Arrow', 'Off the nock end', 'Off the point end', 'Then runs out', 'With equal ends'],
+} as const

@@ -14,6 +14,7 @@ import { valueIn } from '@/domain/call/follows'
 import type { Implications } from '@/domain/call/implications'
 import { inspection } from '@/domain/send/inspection'
 import { cutFigures } from '@/domain/sheet/cut-figures'
+import { windowsToCut } from '@/domain/bench/spun-shaft'
 import { intoBand } from '@/domain/sheet/into-band'
 import { linePlaces } from '@/domain/sheet/line-places'
 import { lineWeights } from '@/domain/sheet/line-weights'
@@ -54,7 +55,8 @@ export function callFigures(follows: Implications): ExpectedFigures {
   return figures
 }
 
-export function sheetPageFigures(sheet: Sheet): ExpectedFigures {
+/** @param bench of the job, where its set was begun: its spun shafts have their windows on the page */
+export function sheetPageFigures(sheet: Sheet, bench: Bench | null = null): ExpectedFigures {
   const figures: ExpectedFigures = new Map()
   const add = adder(figures)
   const worked = sheetFigures(sheet)
@@ -100,6 +102,15 @@ export function sheetPageFigures(sheet: Sheet): ExpectedFigures {
   add.answer('sheet.intoBand.spine', ways?.spine, 'in')
   add.answer('sheet.intoBand.c2c', ways?.c2c, 'in')
   add.answer('sheet.intoBand.head', ways?.head, 'gr')
+  for (const { arrow, window: found } of bench === null ? [] : windowsToCut(bench, sheet)) {
+    if (!found.ok) continue
+    const { window, equal } = found.value
+    const name = `sheet.window.${arrow.no}`
+    add.one(`${name}.offNock`, window.offNock, 'in')
+    add.one(`${name}.offPoint`, window.offPoint, 'in')
+    add.one(`${name}.runOut`, window.runOut.tir, 'in')
+    add.one(`${name}.equal`, equal.runOut.tir, 'in')
+  }
   const { rear, shortest, stiff, clearances, plan } = cut
   if (shortest?.ok) add.one('sheet.shortestC2c', difference(shortest.value.length, rear), 'in')
   if (stiff?.ok) add.one('sheet.longestC2c', difference(stiff.value.longest, rear), 'in')

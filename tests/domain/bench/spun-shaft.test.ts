@@ -2,9 +2,16 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { degrees, inches, inDegrees, inInches } from '@/core/quantity'
 import { insertTurn } from '@/core/runout/insert-turn'
-import type { BenchArrow } from '@/domain/bench/bench'
+import type { Bench, BenchArrow } from '@/domain/bench/bench'
 import type { DataPoint } from '@/domain/bench/data-points'
-import { insertShare, SPIN_STATIONS, stationPoints, stationRead, windowOf } from '@/domain/bench/spun-shaft'
+import {
+  insertShare,
+  SPIN_STATIONS,
+  stationPoints,
+  stationRead,
+  windowOf,
+  windowsToCut,
+} from '@/domain/bench/spun-shaft'
 import { answer } from '@tests/support/answer'
 import { demoSheet } from '@tests/support/demo-sheet'
 import { testId } from '@tests/support/test-id'
@@ -75,6 +82,29 @@ describe('a shaft that was spun', () => {
         expect(window.runOut.tir).toBeLessThanOrEqual(equal.runOut.tir + inches(0.0005))
       }),
     )
+  })
+})
+
+describe('the windows to cut', () => {
+  const shaft = spun([0.006, 0.002, 0, 0, 0], [90, 90, 0, 0, 0])
+  const set = (...arrows: readonly BenchArrow[]) => ({ arrows }) as unknown as Bench
+
+  it('are those of shafts that were spun and still stand uncut, at the C2C of the sheet', () => {
+    const unspun = { ...spun([], []), id: testId(2), no: 2 }
+    const [found, ...more] = windowsToCut(set(shaft, unspun), SHEET)
+    expect(more).toEqual([])
+    expect(found!.arrow.no).toBe(1)
+    expect(answer(found!.window)).toEqual(answer(windowOf(shaft, SHEET)!))
+    const longer = { ...SHEET, plan: { ...SHEET.plan, c2cIn: 30 } }
+    const { window } = answer(windowsToCut(set(shaft), longer)[0]!.window)
+    expect(inInches(window.offNock) + inInches(window.offPoint)).toBeCloseTo(2, 9)
+  })
+
+  it('leave out what is cut, and what is no longer built', () => {
+    const [first] = shaft.readings
+    const cut = { ...first!, reading: { ...first!.reading, point: 'c2c' as const, value: 28 } }
+    expect(windowsToCut(set({ ...shaft, readings: [...shaft.readings, cut] }), SHEET)).toEqual([])
+    expect(windowsToCut(set({ ...shaft, state: 'scrapped' }), SHEET)).toEqual([])
   })
 })
 
