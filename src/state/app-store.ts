@@ -9,10 +9,8 @@ import type { JobView } from '../domain/job/job-view'
 import type { BenchLocks, BackupState, Clock, Command, DeviceMemory, Ids, RepositoryState } from '../domain/ports'
 import type { Personal } from '../domain/records/personal'
 import { personalOf } from '../domain/records/personal'
-import type { Photo } from '../domain/records/photo'
-import type { AnyFact } from '../domain/records/read-fact'
 import type { Id } from '../domain/records/scalars'
-import type { EventDraft, Said } from '../domain/records/write'
+import type { Said } from '../domain/records/write'
 import { newEvent } from '../domain/records/write'
 import type { Searcher } from '../domain/search/searcher'
 import { lotsNamed } from '../domain/stock/lots-named'
@@ -30,6 +28,7 @@ import type { ScaleSlice } from './scale-slice'
 import { scaleSlice } from './scale-slice'
 import type { ShelfSlice } from './shelf-slice'
 import { shelfSlice } from './shelf-slice'
+import type { Writing } from './writing'
 
 export interface Ports {
   readonly clock: Clock
@@ -41,14 +40,6 @@ export interface Ports {
   benches(book: BookName): BenchLocks
   /** Starts the thread that searches; asked for with the first search. */
   openSearcher(): Promise<Searcher>
-}
-
-/** What one action of the builder writes. `said` is stamped on every record of it. */
-export interface Writing {
-  readonly events?: readonly EventDraft[]
-  readonly facts?: readonly AnyFact[]
-  readonly personal?: readonly Personal[]
-  readonly photos?: readonly Photo[]
 }
 
 export interface AppState extends ScaleSlice, ShelfSlice {
@@ -79,6 +70,8 @@ export interface AppState extends ScaleSlice, ShelfSlice {
     read: (repository: AppRepository) => Promise<T>,
     make: (read: T, said: Said, ids: Ids) => Writing,
   ) => Promise<boolean>
+  /** Until all that was asked for has had its turn, and what is open stands as it then is. */
+  readonly whenSaved: () => Promise<void>
   /** Gives the command that was not saved once more. */
   readonly saveAgain: () => Promise<boolean>
   /** A note as a personal row, to be named by its hash. */
@@ -90,8 +83,6 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   readonly newId: () => Id
   readonly searcher: () => Promise<Searcher>
 }
-
-const withMore = (backup: BackupState, records: number): BackupState => ({ ...backup, lacks: backup.lacks + records })
 
 export type AppStore = ReturnType<typeof createAppStore>
 
@@ -179,7 +170,10 @@ export function createAppStore(ports: Ports) {
             listChanges += 1
             if (saved === undefined) void get().refreshJobs()
             else
-              set(({ jobs, backup }) => ({ jobs: listWith(jobs, saved.jobs), backup: withMore(backup, saved.records) }))
+              set(({ jobs, backup }) => ({
+                jobs: listWith(jobs, saved.jobs),
+                backup: { ...backup, lacks: backup.lacks + saved.records },
+              }))
             if (change.subjects.length > 0) void get().refreshShelf([...change.subjects, ...change.lots])
             else if (change.lots.length > 0) void get().refreshLots(change.lots)
             if (by === 'this tab' && given.hear(change)) return
@@ -229,6 +223,7 @@ export function createAppStore(ports: Ports) {
         const said = saidNow()
         return givenInTurn(async () => commandOf(said, make(await read(openBook()), said, ports.ids)))
       },
+      whenSaved: () => inTurn(() => Promise.resolve()),
       saveAgain() {
         const { save } = get()
         return save.kind === 'not saved' ? givenInTurn(() => Promise.resolve(save.command)) : Promise.resolve(true)

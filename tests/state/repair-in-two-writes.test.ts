@@ -4,7 +4,7 @@ import type { Reading } from '@/domain/bench/reading'
 import { openRepair } from '@/domain/send/repairs'
 import type { Said } from '@/domain/records/write'
 import { beginRepairOf, closeRepairOf, doRepairStep, recordRepairs, unrecorded } from '@/state/repair-actions'
-import type { Writing } from '@/state/app-store'
+import type { Writing } from '@/state/writing'
 import { openJob } from '@/state/open-job'
 import { sentOrder } from '@tests/support/sent-order'
 

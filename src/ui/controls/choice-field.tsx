@@ -1,6 +1,6 @@
 /** One of a few, as broad buttons; underneath a radio group, so that arrows, Tab and a screen reader find what they expect. */
 import type { ReactNode } from 'react'
-import { useId } from 'react'
+import { useId, useState } from 'react'
 import type { Unknown } from './field-row'
 import { FieldRow } from './field-row'
 import look from './choice-field.module.css'
@@ -26,6 +26,14 @@ export function ChoiceField<V extends string>({ label, choices, value, name, ...
   const id = useId()
   const { hint, error, onChoose } = rest
   const unknown = value === undefined ? rest.unknown : undefined
+  // What was chosen shows at once, until what is kept has changed under it; whether it is kept, the save state says.
+  const [given, setGiven] = useState<{ value: V; over: V | undefined }>()
+  if (given !== undefined && given.over !== value) setGiven(undefined)
+  const shown = given !== undefined && given.over === value ? given.value : value
+  const choose = (chosen: V) => {
+    setGiven({ value: chosen, over: value })
+    onChoose(chosen)
+  }
   return (
     <FieldRow label={label} id={id} group wide hint={hint} error={error} unknown={unknown}>
       <div className={look.choices}>
@@ -36,8 +44,8 @@ export function ChoiceField<V extends string>({ label, choices, value, name, ...
               className={look.radio}
               name={name ?? id}
               value={choice.value}
-              checked={choice.value === value}
-              onChange={() => onChoose(choice.value)}
+              checked={choice.value === shown}
+              onChange={() => choose(choice.value)}
             />
             <span>{choice.label}</span>
           </label>

@@ -38,7 +38,9 @@ export function TextField({
   const id = useId()
   const [draft, setDraft] = useState<{ text: string; over: string; given?: boolean }>()
   // What was not given yet always stands; what was given, until what is kept has changed under it.
-  const text = draft === undefined || (draft.given && draft.over !== value) ? value : draft.text
+  const isOver = draft?.given === true && draft.over !== value
+  if (isOver) setDraft(undefined)
+  const text = draft === undefined || isOver ? value : draft.text
 
   function leave() {
     if (draft === undefined || draft.given) return

@@ -1,5 +1,5 @@
 /** Freezing the sheet, with a reason from version 2 on; and starting the set on a frozen one. */
-import { useState } from 'react'
+import { useLayoutEffect, useRef, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { PlanProblem } from '../../domain/sheet/plan-problem'
 import type { OpenJob } from '../../state/open-job'
@@ -33,7 +33,7 @@ export function FreezePanel({ open, sheet, problems }: FreezePanelProps) {
   const last = job.frozen.at(-1)
   const stops = problems.filter(({ level }) => level === 'stop')
 
-  async function freeze() {
+  async function freezeNow() {
     const [first] = stops
     if (first !== undefined) return setSaid(`Not frozen. ${planProblemWords(first)}`)
     if (last !== undefined && reason.trim() === '') {
@@ -43,6 +43,15 @@ export function FreezePanel({ open, sheet, problems }: FreezePanelProps) {
       setSaid(`Frozen as version ${sheet.version}.`)
       setReason('')
     }
+  }
+  const latest = useRef(freezeNow)
+  useLayoutEffect(() => {
+    latest.current = freezeNow
+  })
+  /** What was chosen a moment ago may still be on its way to the disk: it belongs to what is frozen. */
+  async function freeze() {
+    await store.getState().whenSaved()
+    await latest.current()
   }
   async function start() {
     const frozen = last === undefined ? undefined : open.sheets.get(last.sheet)

@@ -3,9 +3,11 @@ import userEvent from '@testing-library/user-event'
 import { useState } from 'react'
 import { afterEach, expect, it } from 'vitest'
 import { SPEEDS } from '@/domain/call/asked-numbers'
+import { ChoiceField } from '@/ui/controls/choice-field'
 import type { Pair } from '@/ui/controls/pair-field'
 import { PairField } from '@/ui/controls/pair-field'
 import { QuantityField } from '@/ui/controls/quantity-field'
+import { TextField } from '@/ui/controls/text-field'
 
 afterEach(cleanup)
 
@@ -89,4 +91,35 @@ it('keeps a digit that is typed while the digits before it are on their way', as
   expect(field.value).toBe('650')
   await userEvent.type(field, '{Enter}')
   expect(given).toEqual([650])
+})
+
+it('shows a choice at once, and what is kept as soon as that changes, also back to what it was', async () => {
+  const chosen: string[] = []
+  const SIDES = [
+    { value: 'left', label: 'left' },
+    { value: 'right', label: 'right' },
+  ]
+  const field = (value: string) => (
+    <ChoiceField label="Fletch" choices={SIDES} value={value} onChoose={(side) => chosen.push(side)} />
+  )
+  const isOn = (name: string) => screen.getByRole<HTMLInputElement>('radio', { name }).checked
+  const { rerender } = render(field('right'))
+  await userEvent.click(screen.getByRole('radio', { name: 'left' }))
+  expect([chosen, isOn('left')]).toEqual([['left'], true])
+  rerender(field('left'))
+  expect(isOn('left')).toBe(true)
+  rerender(field('right'))
+  expect([isOn('left'), isOn('right')]).toEqual([false, true])
+})
+
+it('shows what is kept of a text as soon as that changes, also back to what it was', async () => {
+  const field = (value: string) => <TextField label="Name" value={value} onCommit={() => {}} />
+  const shown = () => screen.getByRole<HTMLInputElement>('textbox', { name: 'Name' }).value
+  const { rerender } = render(field('Ada'))
+  await userEvent.clear(screen.getByRole('textbox', { name: 'Name' }))
+  await userEvent.type(screen.getByRole('textbox', { name: 'Name' }), 'Ida{Enter}')
+  expect(shown()).toBe('Ida')
+  rerender(field('Ida'))
+  rerender(field('Ada'))
+  expect(shown()).toBe('Ada')
 })
