@@ -55,9 +55,8 @@ describe('the bench, killed at every step', () => {
     await page.goto(`./#/job/${set.job.id}/bench/inspect/1`)
     await page.getByText(/^Everything read of no\./).click()
     await expect(page.getByRole('button', { name: /^Scrap no/ })).toBeVisible()
-    const kept = await page
-      .locator('[data-read*=".history."]')
-      .evaluateAll((all) => all.map((each) => each.textContent))
-    expect(kept.map((text) => Number(text))).toEqual(taken.map(Number))
+    const kept = () =>
+      page.locator('[data-read*=".history."]').evaluateAll((all) => all.map((each) => Number(each.textContent)))
+    await expect.poll(kept).toEqual(taken.map(Number))
   })
 })

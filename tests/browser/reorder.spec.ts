@@ -117,6 +117,7 @@ describe('the reorder, three years later', () => {
     await page.goto(`./${job}/kit`)
     await page.getByRole('button', { name: 'Propose a kit' }).click()
     const proposed = page.getByRole('listitem').filter({ hasText: 'column reserve' })
+    await expect(proposed.nth(1)).toBeVisible()
     const samples = (await proposed.allTextContents()).map((text) => text.split(', column reserve')[0]!)
     expect(samples.length).toBeGreaterThanOrEqual(2)
     await page.getByRole('button', { name: 'Take these into the kit' }).click()

@@ -356,6 +356,7 @@ async function wholeJob(shop: Shop, open: (at: string) => Promise<Page>, close: 
   await page.clock.setSystemTime(new Date('2029-03-05T09:00:00Z'))
   await page.goto('./#/parts')
   await page.getByRole('link', { name: 'Heron 200', exact: true }).click()
+  await expect(page.getByRole('heading', { name: 'Receive a lot' })).toBeVisible()
   if ((await page.getByText('Put it on hold').count()) > 0) {
     await page.getByText('Put it on hold').first().click()
     await page.getByLabel('Reason to hold it').first().fill('kept for the shop')

@@ -1,5 +1,5 @@
 /** What every browser test stands on: the production build, served; a page whose every error fails the test. */
-import { expect, test as base } from '@playwright/test'
+import { expect, test as base, type Page } from '@playwright/test'
 import { problemsOf } from './problems'
 import { newProfile, type Profile } from './profile'
 import { serve } from './serve'
@@ -10,6 +10,19 @@ interface PerTest {
 interface PerWorker {
   readonly address: string
 }
+
+/** Until something is to be seen: a browser may drop a press that comes before its first paint, as no person's can. */
+const painted = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((seen) => {
+        const watch = new PerformanceObserver(() => {
+          watch.disconnect()
+          seen()
+        })
+        watch.observe({ type: 'paint', buffered: true })
+      }),
+  )
 
 export const it = base.extend<PerTest, PerWorker>({
   address: [
@@ -23,6 +36,12 @@ export const it = base.extend<PerTest, PerWorker>({
   baseURL: async ({ address }, give) => give(address),
   page: async ({ page }, give) => {
     const { problems } = problemsOf(page)
+    const go = page.goto.bind(page)
+    page.goto = async (...to) => {
+      const response = await go(...to)
+      if (page.url().startsWith('http')) await painted(page)
+      return response
+    }
     await give(page)
     expect(problems, 'errors and warnings on the page').toEqual([])
   },
