@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { factOf } from '@/domain/records/fact'
-import { MIGRATIONS, EVENT_MIGRATIONS } from '@/domain/records/migrations'
 import { readFact } from '@/domain/records/read-fact'
-import { readEvent } from '@/domain/records/read-event'
 
 const SUBJECT = '01987654-3210-7abc-8def-0123456789ab'
 const fact = (kind: string, schemaVersion: number, body: Record<string, unknown>) =>
@@ -43,25 +41,5 @@ describe('readFact', () => {
     ['half a surrogate pair', { ...fact('gauge', 3, { weightGr: 1, scale: 'Scale 1' }), by: '\ud800' }],
   ])('says unreadable of %s and keeps it', (_, raw) => {
     expect(readFact(raw, kinds, migrations)).toMatchObject({ kind: 'unreadable', raw })
-  })
-})
-
-describe('records ever released', () => {
-  const fixtures = Object.entries(
-    import.meta.glob<Record<string, unknown>>('/tests/fixtures/records/*.json', { eager: true, import: 'default' }),
-  ).map(([path, record]) => ({ name: /([A-Za-z]+-v\d+)\.json$/.exec(path)![1]!, record }))
-  const names = fixtures.map((fixture) => fixture.name)
-
-  it('have a fixture for every version from which a migration leads', () => {
-    for (const [kind, steps] of [...Object.entries(MIGRATIONS), ...Object.entries(EVENT_MIGRATIONS)]) {
-      for (const version of Object.keys(steps)) expect(names).toContain(`${kind}-v${version}`)
-    }
-  })
-
-  it('still read', () => {
-    for (const { name, record } of fixtures) {
-      const read = 'what' in record ? readEvent(record) : readFact(record)
-      expect(read, name).toMatchObject({ kind: 'ok' })
-    }
   })
 })

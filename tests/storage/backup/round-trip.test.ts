@@ -6,7 +6,8 @@ import { live, steps } from '../random-book'
 import { backupOf, fileOf, textOf } from './backup-of'
 
 const RUNS = Number(process.env['BACKUP_RUNS'] ?? 100)
-const MERGES = Number(process.env['MERGE_RUNS'] ?? 60)
+const MERGES = Number(process.env['MERGE_RUNS'] ?? 1000) // files added to a book that is then compared
+const MERGES_EACH = 12
 
 /** Reads a backup into a shop, as a person would who looked at the preview and said yes. */
 async function add(shop: Awaited<ReturnType<typeof freshShop>>, file: Uint8Array<ArrayBuffer>) {
@@ -17,7 +18,7 @@ async function add(shop: Awaited<ReturnType<typeof freshShop>>, file: Uint8Array
 }
 
 describe('a backup', () => {
-  it('exported, imported and exported again is the same to the byte', { timeout: 300_000 }, async () => {
+  it('exported, imported and exported again is the same to the byte', { timeout: 300_000 + 1000 * RUNS }, async () => {
     await fc.assert(
       fc.asyncProperty(steps(25), async (lived) => {
         const [here, there] = [await freshShop(), await freshShop()]
@@ -122,7 +123,7 @@ describe('merging by file', () => {
     }
   }
 
-  it('does not depend on order, on grouping or on how often', { timeout: 300_000 }, async () => {
+  it('does not depend on order, on grouping or on how often', { timeout: 300_000 + 1000 * MERGES }, async () => {
     await fc.assert(
       fc.asyncProperty(steps(10), steps(10), steps(10), steps(6), async (common, here, there, elsewhere) => {
         const origin = await freshShop()
@@ -142,7 +143,7 @@ describe('merging by file', () => {
         const bc = new TextEncoder().encode((await after(b, c)).text)
         expect(await after(a, bc)).toEqual(abc)
       }),
-      { numRuns: MERGES },
+      { numRuns: Math.ceil(MERGES / MERGES_EACH) },
     )
   })
 
