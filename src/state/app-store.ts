@@ -51,6 +51,8 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   readonly builder: string
   readonly jobs: readonly JobView[]
   readonly open: OpenJob | null
+  /** How often another tab forgot somebody whom this one may show: what was typed here may hold the name, and must go. */
+  readonly forgettings: number
   /** Of the bench this tab shows; null while it shows none. */
   readonly benchHold: BenchHold | null
 
@@ -155,6 +157,7 @@ export function createAppStore(ports: Ports) {
       builder: ports.memory.recall('builder') ?? 'Builder',
       jobs: [],
       open: null,
+      forgettings: 0,
       benchHold: null,
 
       async start(book) {
@@ -177,7 +180,10 @@ export function createAppStore(ports: Ports) {
             if (change.subjects.length > 0) void get().refreshShelf([...change.subjects, ...change.lots])
             else if (change.lots.length > 0) void get().refreshLots(change.lots)
             if (by === 'this tab' && given.hear(change)) return
-            if (open !== null && change.jobs.includes(open.job.id)) void reloadJob(open.job.id)
+            const isOpen = open !== null && change.jobs.includes(open.job.id)
+            if (change.forgotten && by === 'another tab' && (isOpen || open === null))
+              set(({ forgettings }) => ({ forgettings: forgettings + 1 }))
+            if (isOpen) void reloadJob(open.job.id)
           },
         })
         set({ book, repository, repositoryState: repository.state(), save: { kind: 'idle' }, open: null })

@@ -45,8 +45,8 @@ describe('a client who was forgotten', () => {
       ),
       ...['build-sheet', 'route-card'].map((print) => `print/${print}/${sheet}`),
     ]
-    const seen = () =>
-      page.evaluate(() =>
+    const seen = (on = page) =>
+      on.evaluate(() =>
         [
           document.title,
           document.body.innerText,
@@ -58,7 +58,7 @@ describe('a client who was forgotten', () => {
       const found: string[] = []
       for (const address of pages) {
         await page.goto(`./#/${address}`)
-        await expect.poll(seen, address).toContain(job.code)
+        await expect.poll(() => seen(), address).toContain(job.code)
         if (PERSON.test(await seen())) found.push(address)
       }
       return found
@@ -68,14 +68,37 @@ describe('a client who was forgotten', () => {
     const old = Buffer.from(await backupOf(repository))
     expect(old.toString()).toMatch(PERSON)
 
+    const other = await page.context().newPage()
+    await other.goto(`${new URL(page.url()).origin}/#/job/${job.id}/call/read-back`)
+    await expect.poll(() => seen(other)).toMatch(PERSON)
+    await other.goto(`${new URL(page.url()).origin}/#/job/${job.id}/call/client`)
+    const name = other.getByLabel('Name', { exact: true })
+    await expect(name).toHaveValue(/Maren/)
+    await name.fill('Maren, half typed')
+    await name.press('Tab')
+    await expect(other.getByRole('heading', { level: 1 })).toContainText('half typed')
+
     await page.goto('./#/shop')
-    await page.getByLabel('Client to forget').fill('tolliver')
+    await page.getByLabel('Client to forget').fill('maren')
     await page.getByLabel('Client to forget').press('Enter')
-    await page.getByRole('button', { name: 'Forget Maren Tolliver' }).click()
+    await page.getByRole('button', { name: 'Forget Maren, half typed' }).click()
     const dialog = page.getByRole('dialog')
     await dialog.getByLabel('Reason').fill('asked by the client')
     await dialog.getByRole('button', { name: 'Forget for good' }).click()
     await expect(page.getByText('Forgotten. Make a new backup now')).toBeVisible()
+    // Neither the page that was open elsewhere, nor what its fields would take back, nor what lies behind it.
+    const shows = () => seen(other)
+    await expect.poll(shows).not.toMatch(PERSON)
+    expect(await shows()).toContain(job.code)
+    for (const field of await other.getByRole('textbox').all()) {
+      await field.focus()
+      await other.keyboard.press('Control+Z')
+      expect(await shows()).not.toMatch(PERSON)
+    }
+    await other.goBack()
+    await expect.poll(shows).toContain(job.code)
+    expect(await shows()).not.toMatch(PERSON)
+    await other.close()
     await addBackup(page, old)
 
     expect(await showing()).toEqual([])
@@ -83,7 +106,7 @@ describe('a client who was forgotten', () => {
     await page.getByLabel(/^Find by client/).fill('tolliver')
     await expect(page.getByText('Nothing found')).toBeVisible()
     await page.goto('./#/shop')
-    for (const name of ['Back up now', 'Readings as a table', 'Builds as a table']) {
+    for (const name of ['Back up now', 'Readings as a table', 'Builds as a table', 'Archive as one page']) {
       const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name }).click()])
       const text = (await (await download.createReadStream()).toArray()).join('')
       expect(text.length, name).toBeGreaterThan(100)

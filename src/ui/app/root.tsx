@@ -46,9 +46,12 @@ function OpenApp({ today }: { today: () => string }) {
   const saveAgain = useApp((s) => s.saveAgain)
   const backup = useApp((s) => s.backup)
   const book = useApp((s) => s.book)
+  // Made anew, a field has nothing that it could take back.
+  const forgettings = useApp((s) => s.forgettings)
   return (
     <>
       <App
+        key={forgettings}
         units={units}
         saveState={
           <SaveState

@@ -38,6 +38,7 @@ export function ForgetClient() {
   return (
     <Panel title="Forget a client" quiet>
       <TextField
+        key={said}
         label="Client to forget"
         name="forget"
         hint="name or phone"
