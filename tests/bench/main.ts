@@ -17,7 +17,7 @@ for (const contest of Object.values(files).flatMap((file) => file.default)) {
 }
 const measures = import.meta.glob<{ default: readonly Measure[] }>('./*.measure.ts', { eager: true })
 for (const { name, take } of Object.values(measures).flatMap((file) => file.default)) {
-  const { said, over } = take()
+  const { said, over } = await take()
   await counts.check(`${name}: ${said}`, () => {
     if (over.length > 0) throw new Error(over.join('; '))
   })

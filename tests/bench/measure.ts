@@ -1,7 +1,7 @@
 /** Something measured on its own, held to numbers that do not depend on the machine where it can be, and to time where not. */
 export interface Measure {
   readonly name: string
-  readonly take: () => Measured
+  readonly take: () => Measured | Promise<Measured>
 }
 export interface Measured {
   /** The figures, as a line to print. */
