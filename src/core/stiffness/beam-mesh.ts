@@ -25,8 +25,6 @@ export interface BeamWorkspace {
   elements: number
   /** Mass ahead of the shaft front, as a share. */
   ahead: number
-  /** Mass behind the throat, as a share. */
-  behind: number
   readonly breaks: Float64Array
   /** By element: its length, its rigidity, and the mass spread over it. */
   readonly size: Float64Array
@@ -53,7 +51,6 @@ export function beamWorkspace(pieces = 24, leastElements = 64): BeamWorkspace {
     capacity,
     elements: 0,
     ahead: 0,
-    behind: 0,
     breaks: floats(2 * pieces + 3),
     size: floats(capacity),
     rigidity: floats(capacity),
@@ -102,14 +99,11 @@ export function meshBeam(beam: BeamInput, w: BeamWorkspace): void {
   const last = findBreaks(beam, w.breaks)
 
   w.ahead = 0
-  w.behind = shareBetween(beam.shaftRear, length, beam.shaftRear, 0, beam.shaftMass)
   for (let p = 0; p < pieces; p++) {
-    // Mass at the shaft front itself is carried by all of the shaft, mass at the throat by none of it.
-    w.ahead += from[p]! >= length ? mass[p]! : shareBetween(from[p]!, to[p]!, length, to[p]!, mass[p]!)
-    w.behind += to[p]! <= 0 ? mass[p]! : shareBetween(from[p]!, to[p]!, from[p]!, 0, mass[p]!)
+    // Mass at the shaft front itself is carried by all of the shaft.
+    w.ahead += from[p]! >= length ? mass[p]! : massAhead(from[p]!, to[p]!, length, mass[p]!)
   }
   w.ahead /= whole
-  w.behind /= whole
 
   let e = 0
   w.place[0] = 0
@@ -162,6 +156,6 @@ function insertBreak(breaks: Float64Array, last: number, at: number): number {
   return last + 1
 }
 
-/** The part of a mass spread from `from` to `to` that lies between `low` and `high`, which are within its reach. */
-const shareBetween = (from: number, to: number, low: number, high: number, mass: number) =>
-  high > low ? mass * ((high - low) / (to - from)) : 0
+/** How much of a mass spread from `from` to `to` lies ahead of a place in front of `from`. */
+const massAhead = (from: number, to: number, place: number, mass: number) =>
+  to > place ? mass * ((to - place) / (to - from)) : 0
