@@ -34,7 +34,10 @@ export function DayField({ label, value, today, name, hint, unknown, onText, onC
 
   function leave() {
     if (draft === undefined || draft.given) return
-    if (text === kept) return setDraft(undefined)
+    if (text === kept) {
+      setError(undefined)
+      return setDraft(undefined)
+    }
     if (typed.kind === 'day') {
       setError(undefined)
       setDraft({ ...draft, given: true })

@@ -48,7 +48,10 @@ export function QuantityField({ label, asked, value, name, hint, unknown, ...on 
   }
   function leave() {
     if (draft === undefined || draft.given) return
-    if (text === kept) return setDraft(undefined)
+    if (text === kept) {
+      setError(undefined)
+      return setDraft(undefined)
+    }
     const entry = parseQuantity(text, asked, beside)
     if (entry.kind === 'number') {
       setError(undefined)

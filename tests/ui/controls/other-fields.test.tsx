@@ -50,6 +50,16 @@ describe('DayField', () => {
     expect(screen.getByRole<HTMLInputElement>('textbox').value).toBe('3/4/27')
     expect(onCommit).not.toHaveBeenCalled()
   })
+
+  it('complains no longer of what was erased again', async () => {
+    render(<DayField label="Travels on" value={undefined} today="2026-11-25" onCommit={() => undefined} />)
+    await userEvent.type(screen.getByRole('textbox'), 'spring{Enter}')
+    expect(screen.getByText(/“spring” is not a day/)).toBeTruthy()
+    await userEvent.clear(screen.getByRole('textbox'))
+    await userEvent.tab()
+    expect(screen.queryByText(/is not a day/)).toBeNull()
+    expect(screen.getByRole('textbox').getAttribute('aria-invalid')).toBe('false')
+  })
 })
 
 describe('TextField', () => {

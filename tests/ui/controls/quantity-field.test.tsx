@@ -87,6 +87,16 @@ describe('QuantityField', () => {
     expect(kept()).toBe('nothing')
   })
 
+  it('complains no longer of what was erased again', async () => {
+    render(<Kept />)
+    await userEvent.type(field(), 'abc{Enter}')
+    expect(field().getAttribute('aria-invalid')).toBe('true')
+    await userEvent.clear(field())
+    await userEvent.tab()
+    expect(field().getAttribute('aria-invalid')).toBe('false')
+    expect(screen.queryByText(/is not a number/)).toBeNull()
+  })
+
   it('clears what is kept when it is emptied, or says that it may not be empty', async () => {
     const { unmount } = render(<Kept start={28.5} />)
     await userEvent.clear(field())
