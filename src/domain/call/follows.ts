@@ -4,15 +4,15 @@ import type { QuestionId } from './questions'
 
 export type Follows<T> =
   | { readonly kind: 'figure'; readonly outcome: Outcome<T> }
-  /** One of these would do. */
-  | { readonly kind: 'needs'; readonly anyOf: readonly QuestionId[] }
+  /** One of these would do. `noRuleFor`: what was answered, and the shop has no rule for it. */
+  | { readonly kind: 'needs'; readonly anyOf: readonly QuestionId[]; readonly noRuleFor?: string }
 
 export const figure = <T>(outcome: Outcome<T>): Follows<T> => ({ kind: 'figure', outcome })
 export const needs = (...anyOf: readonly QuestionId[]): Follows<never> => ({ kind: 'needs', anyOf })
 
 /** What a figure makes of another; what the other lacks, it lacks too. */
 export function following<A, B>(one: Follows<A>, make: (value: A, derivation: Derivation) => Outcome<B>): Follows<B> {
-  if (one.kind === 'needs') return one
+  if (one.kind === 'needs') return needs(...one.anyOf)
   return one.outcome.ok
     ? figure(make(one.outcome.value, one.outcome.derivation))
     : figure(one.outcome satisfies NoAnswer)

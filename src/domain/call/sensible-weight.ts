@@ -36,7 +36,9 @@ export function sensibleWeight(answers: Answers, rules: Rules): Follows<Sensible
   const floors = demands(answers, rules)
   const least = Math.max(0, ...floors.map((floor) => floor.leastGr))
   if (quarry === undefined && wishGr === undefined && toldNumber(answers, 'guideLeastGr') === undefined) {
-    return needs('quarry', 'wishWeightGr', 'guideLeastGr')
+    const said = toldText(answers, 'quarry')?.trim() ?? ''
+    if (said === '') return needs('quarry', 'wishWeightGr', 'guideLeastGr')
+    return { kind: 'needs', anyOf: ['wishWeightGr', 'guideLeastGr'], noRuleFor: said }
   }
   const base = quarry ?? { minGr: wishGr ?? least, maxGr: wishGr ?? least }
   const low = Math.max(base.minGr, least)

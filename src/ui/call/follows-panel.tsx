@@ -126,7 +126,9 @@ interface FollowProps<T, D extends Dimension> extends Pick<FigureProps<D>, 'name
 
 function Follow<T, D extends Dimension>({ of, pick, note, carried = false, ...shown }: FollowProps<T, D>) {
   if (of.kind === 'needs')
-    return <Figure {...shown} of={undefined} missing={<span data-label="">{needsWords(of.anyOf)}</span>} />
+    return (
+      <Figure {...shown} of={undefined} missing={<span data-label="">{needsWords(of.anyOf, of.noRuleFor)}</span>} />
+    )
   const value = valueIn(of)
   const words = carried || value === undefined ? undefined : noteWords(note?.(value), of)
   return (

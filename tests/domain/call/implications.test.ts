@@ -123,6 +123,15 @@ describe('implications', () => {
   it('asks for one of the answers that a figure stands on', () => {
     expect(follows({}).weight).toEqual({ kind: 'needs', anyOf: ['quarry', 'wishWeightGr', 'guideLeastGr'] })
     expect(follows({ quarry: 'moose' }).flight.speed).toMatchObject({ kind: 'needs' })
+    expect(follows({ quarry: ' kudu ' }).weight).toEqual({
+      kind: 'needs',
+      anyOf: ['wishWeightGr', 'guideLeastGr'],
+      noRuleFor: 'kudu',
+    })
+    expect(follows({ quarry: 'kudu', peakDrawWeightLb: 72 }).flight.energy).toEqual({
+      kind: 'needs',
+      anyOf: ['wishWeightGr', 'guideLeastGr'],
+    })
     expect(follows({}).shortest).toMatchObject({ kind: 'needs' })
     expect(follows({}).reach).toEqual({ kind: 'needs', anyOf: [] })
   })

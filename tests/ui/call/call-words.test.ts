@@ -27,6 +27,8 @@ describe('the words of the call', () => {
     expect(answerWords('rush', false)).toBe('no')
     expect(answerWords('quantity', 6)).toBe('6')
     expect(answerWords('forceDraw', [[10, 20]])).toBe('10 in at 20 lb')
+    // 102 m/s is 334.6456693 ft/s, an inch being 25.4 mm exactly [SP811].
+    expect(answerWords('ratedSpeedFps', 102 / 0.3048)).toBe('334.65 ft/s')
   })
 
   it('read every kind of answer back as a sentence', () => {
@@ -70,6 +72,9 @@ describe('the words of the call', () => {
   it('say what a figure needs, why a weight is sensible, how much time is left', () => {
     expect(needsWords(['quarry', 'wishWeightGr'])).toBe('needs quarry, or finished weight')
     expect(needsWords([])).toBe('no parts on the shelf yet')
+    expect(needsWords(['wishWeightGr'], 'kudu')).toBe(
+      'the shop has no weights for “kudu”: add them in Shop, or needs finished weight',
+    )
     const { weight } = implications(told({ quarry: 'bison', wishWeightGr: 700 }), DEFAULT_RULES, EMPTY_SHELF, TODAY)
     expect(weightWords(valueIn(weight)!)).toBe('the shop’s rule for bison; client asks for 700, light for that')
     expect(toSpareWords('2027-01-14', 36)).toBe('travel 14 Jan: 36 days to spare after transit')

@@ -10,7 +10,11 @@ import { optionWords } from './question-words'
 export function answerWords(id: QuestionId, value: AnswerValue): string {
   const { shape } = questionOf(id)
   if (typeof value === 'boolean') return optionWords(value)
-  if (typeof value === 'number') return showPlain(value) + (shape.kind === 'number' ? unitSuffix(shape.unit) : '')
+  if (typeof value === 'number') {
+    if (shape.kind !== 'number') return showPlain(value)
+    // As its field shows it: what was told in metres is no truer for its millionths of a foot.
+    return showPlain(value, shape.decimals + 2) + unitSuffix(shape.unit)
+  }
   if (typeof value === 'string') return shape.kind === 'day' ? showDayAndYear(value) : value.trim()
   if ('note' in value) return 'a note'
   const [first, second] = shape.kind === 'speeds' ? ([' gr', ' ft/s'] as const) : ([' in', ' lb'] as const)

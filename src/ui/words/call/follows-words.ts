@@ -18,9 +18,11 @@ const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 const gr = (n: number) => showNumber(n, 0)
 
 /** `needs the quarry, or the finished weight`. */
-export function needsWords(anyOf: readonly QuestionId[]): string {
+export function needsWords(anyOf: readonly QuestionId[], noRuleFor?: string): string {
   const names = anyOf.map((id) => lower(QUESTION_WORDS[id].label))
-  return names.length === 0 ? 'no parts on the shelf yet' : `needs ${names.join(', or ')}`
+  if (names.length === 0) return 'no parts on the shelf yet'
+  const needed = `needs ${names.join(', or ')}`
+  return noRuleFor === undefined ? needed : `the shop has no weights for “${noRuleFor}”: add them in Shop, or ${needed}`
 }
 
 function reasonWords(reason: WeightReason): string {

@@ -18,7 +18,7 @@ interface QuestionWords {
 export const QUESTION_WORDS: Readonly<Record<QuestionId, QuestionWords>> = {
   quarry: { label: 'Quarry', hint: 'bison, moose, buffalo …' },
   place: { label: 'Place', hint: 'state or country, and whose land' },
-  travelOn: { label: 'Travels on' },
+  travelOn: { label: 'Travels on', hint: 'a day, such as 14 Jan' },
   shotDistanceYd: { label: 'Longest shot' },
   guideLeastGr: { label: 'Guide’s least weight', hint: 'finished arrow, as the guide or outfitter asks' },
   guideDemands: { label: 'Guide’s other demands', hint: 'kept with the client’s own data' },
