@@ -1,5 +1,5 @@
 /** The call: topics at the left, questions in the middle, what follows at the right; on a phone one topic at a time. */
-import { lazy, Suspense, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { Contradiction } from '../../domain/call/contradiction'
 import type { Topic } from '../../domain/call/questions'
@@ -43,6 +43,12 @@ function OpenCall({ open, address }: { open: OpenJob; address: string | undefine
   const topic = isTopic(address) ? address : 'hunt'
   const isReadBack = address === 'read-back'
   const name = open.client?.['name']
+  const shown = useRef(address)
+  useEffect(() => {
+    // Another topic is read from its beginning; the page itself stays, and with it where it was scrolled to.
+    if (shown.current !== address) document.documentElement.scrollTop = 0
+    shown.current = address
+  }, [address])
   const client = (hasNext: boolean) => (
     <ClientTopic call={call} fields={open.client} hasNext={hasNext} onNamed={beginHere} />
   )

@@ -1,6 +1,6 @@
 /** Finds a known client by the beginning of a name, a phone number or a label's code; or makes a new one. */
 import type { KeyboardEvent } from 'react'
-import { useEffect, useId, useRef, useState } from 'react'
+import { useEffect, useEffectEvent, useId, useRef, useState } from 'react'
 import type { FoundClient } from '../../state/find-clients'
 import { findClients } from '../../state/find-clients'
 import { useAppStore } from '../app/use-app'
@@ -12,10 +12,12 @@ import { NAMELESS, foundClientWords, newClientWords } from '../words/call/client
 import { counted } from '../words/format'
 import look from './call.module.css'
 
+export type NamedHow = 'entered' | 'tapped' | 'left'
+
 interface ClientSearchProps {
   onPick: (client: string) => void
-  /** The text becomes the name of a new client. */
-  onNew: (name: string, how: 'entered' | 'tapped') => void
+  /** The text becomes the name of a new client. `left`: the builder went on to other questions with the name typed. */
+  onNew: (name: string, how: NamedHow) => void
   /** Enter goes on to the question after this one. */
   hasNext: boolean
 }
@@ -40,13 +42,26 @@ export function ClientSearch({ onPick, onNew, hasNext }: ClientSearchProps) {
   }, [store, text])
   const name = text.trim()
 
+  const isNamed = useRef(false)
+  function beNew(how: NamedHow) {
+    if (isNamed.current) return
+    isNamed.current = true
+    onNew(name, how)
+  }
+  const leave = useEffectEvent(() => {
+    if (name === '') return
+    void findClients(store, text).then((clients) => (clients.length === 0 ? beNew('left') : undefined))
+  })
+  // A name that was typed and not entered is not lost with the topic; which of several known clients it is, nobody guesses.
+  useEffect(() => () => leave(), [])
+
   /** Nobody known by that: a new client, at once or as soon as the search has said so. Known ones are picked by hand. */
   function enter(event: KeyboardEvent) {
     const isKnown = searched === text && found.length > 0
     if (isKnown || !hasNext) event.stopPropagation()
     if (isKnown) list.current?.querySelector<HTMLElement>('[data-client]')?.focus()
-    else if (searched === text) onNew(name, 'entered')
-    else void findClients(store, text).then((clients) => (clients.length === 0 ? onNew(name, 'entered') : undefined))
+    else if (searched === text) beNew('entered')
+    else void findClients(store, text).then((clients) => (clients.length === 0 ? beNew('entered') : undefined))
   }
 
   return (
@@ -62,7 +77,10 @@ export function ClientSearch({ onPick, onNew, hasNext }: ClientSearchProps) {
             maxLength={200}
             value={text}
             aria-describedby={`${id}-hint`}
-            onChange={(event) => setText(event.target.value)}
+            onChange={(event) => {
+              isNamed.current = false
+              setText(event.target.value)
+            }}
             onKeyDown={(event) => {
               if (event.key === 'Enter' && name !== '') enter(event)
             }}
@@ -74,7 +92,7 @@ export function ClientSearch({ onPick, onNew, hasNext }: ClientSearchProps) {
         <ul ref={list} className={look.found}>
           {/* First, so that nothing moves under a finger when the search answers. */}
           <li>
-            <Button kind="text" data-label="" onClick={() => onNew(name, 'tapped')}>
+            <Button kind="text" data-label="" onClick={() => beNew('tapped')}>
               {newClientWords(name)}
             </Button>
           </li>
@@ -85,7 +103,10 @@ export function ClientSearch({ onPick, onNew, hasNext }: ClientSearchProps) {
                 className={look.foundClient}
                 data-client={client.id}
                 data-label=""
-                onClick={() => onPick(client.id)}
+                onClick={() => {
+                  isNamed.current = true
+                  onPick(client.id)
+                }}
               >
                 <b>{client.name === '' ? NAMELESS : client.name}</b>
                 <span>{foundClientWords(client)}</span>

@@ -61,8 +61,8 @@ export function ClientTopic({ call, fields, hasNext, onNamed }: ClientTopicProps
         onPick={(id) => void setClient(store, job.id, id).then(onNamed)}
         hasNext={hasNext}
         onNew={(name, how) => {
-          // Entered before other questions, the next of them has the focus already.
-          const isAtHand = how === 'entered' && hasNext
+          // Entered before other questions, the next of them has the focus already; who left is elsewhere.
+          const isAtHand = how === 'left' || (how === 'entered' && hasNext)
           void changeClient(store, job.id, { fields: { name } }).then(isAtHand ? undefined : onNamed)
         }}
       />

@@ -1,0 +1,69 @@
+/** Slips of the first call, by somebody who never saw the page: what was typed counts, and each topic begins at its top. */
+import type { Page } from '@playwright/test'
+import { describe, expect, it } from './support/fixtures'
+import { goTo, isSaved, newCall, openShop } from './support/take-call'
+
+const scrolled = (page: Page) => page.evaluate(() => document.documentElement.scrollTop)
+
+describe('the next topic', () => {
+  for (const [where, viewport] of [
+    ['a phone', { width: 360, height: 740 }],
+    ['a desk', { width: 1280, height: 800 }],
+  ] as const)
+    it(`begins at its top on ${where}`, async ({ page }) => {
+      await page.setViewportSize(viewport)
+      await openShop(page)
+      const job = await newCall(page)
+      await goTo(page, job, 'bow')
+      await page.getByRole('link', { name: 'Next: Shooting now' }).scrollIntoViewIfNeeded()
+      expect(await scrolled(page)).toBeGreaterThan(500)
+      await page.getByRole('link', { name: 'Next: Shooting now' }).click()
+      await expect(page.getByRole('heading', { name: 'Shooting now' })).toBeInViewport()
+      await expect.poll(() => scrolled(page)).toBe(0)
+    })
+})
+
+describe('who is calling', () => {
+  it('is kept when the name was typed and the builder went on without Enter', async ({ page }) => {
+    await openShop(page)
+    await newCall(page)
+    await page.locator('input[name=clientSearch]').fill('Tom Reeder')
+    await page.locator('input[name=quarry]').fill('elk')
+    await page.getByRole('link', { name: 'Next: Bow' }).click()
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Tom Reeder · elk')
+    await isSaved(page)
+    await page.reload()
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Tom Reeder · elk')
+    await page.getByRole('link', { name: 'Jobs', exact: true }).click()
+    await newCall(page)
+    await page.locator('input[name=clientSearch]').fill('Ann Field')
+    await page.getByRole('link', { name: 'Jobs', exact: true }).click()
+    await expect(page.getByRole('link', { name: 'Ann Field' })).toBeVisible()
+  })
+
+  it('is not guessed where the beginning of a name fits somebody known', async ({ page }) => {
+    await openShop(page)
+    await newCall(page)
+    await page.locator('input[name=clientSearch]').fill('Tom Reeder')
+    await page.getByRole('button', { name: 'New client: Tom Reeder' }).click()
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Tom Reeder')
+    await page.getByRole('link', { name: 'Jobs', exact: true }).click()
+    await newCall(page)
+    await page.locator('input[name=clientSearch]').fill('Tom')
+    await page.getByRole('link', { name: 'Next: Bow' }).click()
+    await expect(page.getByRole('heading', { name: 'Bow', exact: true })).toBeVisible()
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('new call')
+  })
+})
+
+describe('a quarry the shop has no weights for', () => {
+  it('is answered as such, and never as missing', async ({ page }) => {
+    await openShop(page)
+    await newCall(page)
+    await page.locator('input[name=quarry]').fill('kudu')
+    await expect(page.getByText(/^the shop has no weights for “kudu”: add them in Shop/)).toBeVisible()
+    await expect(page.getByText(/needs quarry/)).toHaveCount(0)
+    await page.locator('input[name=quarry]').fill('cape buffalo')
+    await expect(page.locator('[data-figure="call.weight.low"]')).toHaveText('850')
+  })
+})
