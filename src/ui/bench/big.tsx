@@ -4,15 +4,17 @@ import type { BenchArrow } from '../../domain/bench/bench'
 import { accepted } from '../../domain/bench/bench'
 import type { DataPoint } from '../../domain/bench/data-points'
 import { DATA_POINTS } from '../../domain/bench/data-points'
+import { ownSheet } from '../../domain/bench/own-sheet'
 import type { Step } from '../../domain/bench/route'
 import type { ArrowForecast } from '../../domain/bench/set-forecast'
-import { grains } from '../../core/quantity'
+import { grains, inches } from '../../core/quantity'
 import type { Sheet } from '../../domain/sheet/sheet'
 import { Label } from '../figures/label'
 import { Read } from '../figures/read'
 import { Value } from '../figures/value'
 import { pointInLine } from '../words/bench-words'
 import look from './bench.module.css'
+import { SaidUnit } from './said-unit'
 import type { BenchWork } from './use-bench'
 
 const loadTakeOff = () => import('./take-off')
@@ -46,6 +48,9 @@ export function Big({ step, arrow, point, own, work, sheet }: BigProps) {
       </Suspense>
     )
   const read = point === null ? undefined : accepted(arrow, point)
+  const cutTo =
+    step.key === 'cut' && point === 'c2c' && read === undefined ? ownSheet(arrow, sheet).plan.c2cIn : undefined
+  if (cutTo !== undefined) return <CutTo no={arrow.no} c2cIn={cutTo} />
   const expected = point === null ? undefined : work.expected(point, arrow)
   const { unit, decimals } = point === null ? ({ unit: 'gr', decimals: 1 } as const) : DATA_POINTS[point]
   if (point !== null && (read !== undefined || expected === undefined) && (unit !== 'gr' || read !== undefined)) {
@@ -83,7 +88,26 @@ export function Big({ step, arrow, point, own, work, sheet }: BigProps) {
           <Value name={`bench.${arrow.no}.expected`} of={grains(expected.value)} unit="gr" decimals={1} bare />
         )}
       </p>
-      <p>grains</p>
+      <p>
+        <SaidUnit unit="gr" />
+      </p>
+    </div>
+  )
+}
+
+/** At the saw, before the shaft is read: the one length nobody can take back. */
+function CutTo({ no, c2cIn }: { no: number; c2cIn: number }) {
+  return (
+    <div className={look.big}>
+      <p>
+        <Label>no. {no}</Label>, cut to
+      </p>
+      <p className={look.live}>
+        <Value name={`bench.${no}.cutTo`} of={inches(c2cIn)} unit="in" decimals={2} bare />
+      </p>
+      <p>
+        <SaidUnit unit="in" />, carbon to carbon
+      </p>
     </div>
   )
 }

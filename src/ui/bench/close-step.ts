@@ -1,13 +1,15 @@
 /** What closing a step comes to: confirmed, with the time of a joint that is glued now; or what is in the way. And back. */
 import type { Bench } from '../../domain/bench/bench'
+import { building } from '../../domain/bench/bench'
 import type { CureInTheWay } from '../../domain/bench/cure-state'
 import { cureInTheWay, GLUED_AT, JOINT_WORD } from '../../domain/bench/cure-state'
 import { cureTimer, roomTemperature } from '../../domain/bench/cure-timer'
 import { holdBefore } from '../../domain/bench/hold-before'
 import { lastDone } from '../../domain/bench/last-done'
-import { leftOf } from '../../domain/bench/progress'
+import { leftOf, routeOf } from '../../domain/bench/progress'
 import type { NextThing } from '../../domain/bench/progress'
 import type { Job } from '../../domain/job/job'
+import type { Id } from '../../domain/records/scalars'
 import type { Sheet } from '../../domain/sheet/sheet'
 import type { AppState } from '../../state/app-store'
 import { confirmStep, correctReading, unconfirmStep } from '../../state/bench-actions'
@@ -70,19 +72,36 @@ async function startCure({ app, job, bench, sheet, thing: { step } }: ClosingAt)
 
 const UNDONE = 'undone at the bench'
 
-/** @returns what to say; undefined when it was not saved */
-export async function takeBack(at: ClosingAt): Promise<string | undefined> {
-  const { app, job, bench, thing } = at
-  const { step } = thing
-  const last = lastDone(bench, step, thing.arrow)
-  if (last === undefined) return NOTHING_TO_UNDO
+/** What was done last on this page: the work has gone on to another arrow since, or to another step. */
+export interface JustDone {
+  readonly step: string
+  readonly arrow: Id | null
+}
+
+export interface TakenBack {
+  /** Undefined when it was not saved. */
+  readonly said: string | undefined
+  /** It was not done on the arrow at hand. */
+  readonly elsewhere: boolean
+}
+
+/** @param just taken back where there is nothing on the arrow at hand: *Undo* is pressed for what was done last */
+export async function takeBack(at: ClosingAt, just: JustDone | null): Promise<TakenBack> {
+  const { app, job, bench, sheet, thing } = at
+  const here = lastDone(bench, thing.step, thing.arrow)
+  const step = here === undefined ? routeOf(bench, sheet).find(({ key }) => key === just?.step) : thing.step
+  const there = building(bench).find(({ id }) => id === just?.arrow) ?? null
+  const last = here ?? (step && lastDone(bench, step, there))
+  if (step === undefined || last === undefined) return { said: NOTHING_TO_UNDO, elsewhere: false }
+  const elsewhere = here === undefined
+  const about = { job: job.id, step: step.key }
   if (last.kind === 'confirmed') {
-    const saved = await unconfirmStep(app, { ...aboutOf(at), arrow: last.arrow?.id ?? null }, UNDONE)
-    return saved ? takenBackWords(step.key, last.arrow?.no) : undefined
+    const saved = await unconfirmStep(app, { ...about, arrow: last.arrow?.id ?? null }, UNDONE)
+    return { said: saved ? takenBackWords(step.key, last.arrow?.no) : undefined, elsewhere }
   }
   const { point, raw } = last.kept.reading
-  const about = { job: job.id, arrow: last.arrow.id, step: step.key }
-  return (await correctReading(app, about, last.kept.event, null, UNDONE)) ? withdrawnWords(point, raw) : undefined
+  const saved = await correctReading(app, { ...about, arrow: last.arrow.id }, last.kept.event, null, UNDONE)
+  return { said: saved ? withdrawnWords(last.arrow.no, point, raw) : undefined, elsewhere }
 }
 
 export const endEarly = ({ app, job, thing }: ClosingAt, early: CureInTheWay): Promise<boolean> =>

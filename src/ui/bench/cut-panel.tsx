@@ -1,5 +1,6 @@
 /** At the saw: where this shaft is straightest, from its spin. */
 import type { BenchArrow } from '../../domain/bench/bench'
+import { windowOf } from '../../domain/bench/spun-shaft'
 import type { Sheet } from '../../domain/sheet/sheet'
 import look from './run-out.module.css'
 import { WindowFigures } from './window-figures'
@@ -8,6 +9,7 @@ export default function CutPanel({ arrow, sheet }: { arrow: BenchArrow; sheet: S
   return (
     <section className={look.panel} aria-label="Where to cut">
       <WindowFigures arrow={arrow} sheet={sheet} />
+      {windowOf(arrow, sheet) === undefined ? <p>Not spun: take as much off either end.</p> : null}
     </section>
   )
 }

@@ -9,21 +9,23 @@ import { DATA_POINTS } from '../../domain/bench/data-points'
 import { ownSheet } from '../../domain/bench/own-sheet'
 import { pointsOf } from '../../domain/bench/points-of'
 import type { NextThing } from '../../domain/bench/progress'
+import type { Slip } from '../../domain/bench/slips'
 import type { Job } from '../../domain/job/job'
 import type { Sheet } from '../../domain/sheet/sheet'
 import { Button } from '../controls/button'
 import { Notice } from '../controls/notice'
-import { pointInLine, pointWord, readingText, refusedWords, slipWords } from '../words/bench-words'
+import { inGramsWords, pointInLine, pointWord, readingText, refusedWords, slipWords } from '../words/bench-words'
 import { scaleRefusedWords, takeWords } from '../words/scale-words'
 import { writtenUnit } from '../words/unit-words'
 import look from './bench.module.css'
 import type { BenchWork } from './use-bench'
 import { useFinish } from './use-finish'
+import type { LastOnPage } from './use-finish'
 import { useTake } from './use-take'
 
 const NoteDialog = lazy(() => import('./note-dialog'))
 
-interface EntryProps {
+interface EntryProps extends LastOnPage {
   job: Job
   bench: Bench
   sheet: Sheet
@@ -43,7 +45,9 @@ const STAYS: Readonly<Record<string, DataPoint>> = {
   bond: 'bondWeight',
 }
 
-export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSaid, onNext }: EntryProps) {
+const isGrams = (slip: Slip): slip is Extract<Slip, { code: 'grams-for-grains' }> => slip.code === 'grams-for-grains'
+
+export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSaid, onNext, just, onDid }: EntryProps) {
   const { step, arrow } = thing
   const own = arrow === null ? sheet : ownSheet(arrow, sheet)
   // The clock takes run-out with its angle; one by one they would be a long list.
@@ -57,11 +61,12 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
   const point = thing.point !== null && !isLooking ? thing.point : also
   const entry = useTake({ job, bench, sheet, work, step: step.key, arrow, point, paperAt }, (reading) => {
     onSaid(`No. ${arrow?.no}: ${pointInLine(reading.point)} ${readingText(reading.point, reading.value)} taken.`)
+    onDid({ step: step.key, arrow: arrow?.id ?? null })
     if (stays) setAlso(again)
     if (stays || also !== null) input.current?.focus()
     else onNext()
   })
-  const finish = useFinish({ job, bench, sheet, thing, onSaid, onNext })
+  const finish = useFinish({ job, bench, sheet, thing, onSaid, onNext, just, onDid })
 
   const shown = entry.text.trim()
   const { answer, onScale } = entry
@@ -74,6 +79,7 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
         : answer === undefined
           ? ''
           : refusedWords(label, answer, point)
+  const grams = answer?.kind === 'asked' ? answer.slips.find(isGrams) : undefined
   const canConfirm = step.confirm !== 'none' && (thing.point === null || isLooking)
   return (
     <form
@@ -115,6 +121,9 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
           <Notice level="look">
             {answer.slips.map(slipWords).join(' ')}{' '}
             <Button onClick={entry.takeAnyway}>Yes, take {entry.offeredText}</Button>{' '}
+            {grams === undefined || entry.takeInGrams === undefined ? null : (
+              <Button onClick={entry.takeInGrams}>{inGramsWords(grams)}</Button>
+            )}{' '}
             <Button
               onClick={() => {
                 entry.weighAgain()

@@ -10,6 +10,7 @@ import { Value } from '../figures/value'
 import { glueHead, glueWords } from '../words/glue-words'
 import look from './bench.module.css'
 import Found from './found'
+import { SaidUnit } from './said-unit'
 import type { BenchWork } from './use-bench'
 
 export default function GlueOn({ own, work, sheet }: { own: ArrowForecast; work: BenchWork; sheet: Sheet }) {
@@ -30,7 +31,9 @@ export default function GlueOn({ own, work, sheet }: { own: ArrowForecast; work:
             '–'
           )}
         </p>
-        <p>grains</p>
+        <p>
+          <SaidUnit unit="gr" />
+        </p>
       </div>
     )
   const { advice, on, change, weighs } = glue
@@ -55,7 +58,9 @@ export default function GlueOn({ own, work, sheet }: { own: ArrowForecast; work:
           <Value name={`${at}.glueChange`} of={change} unit="gr" decimals={1} bare />
         )}
       </p>
-      <p>grains</p>
+      <p>
+        <SaidUnit unit="gr" />
+      </p>
       <dl className={look.trio}>
         <div>
           <dt>wet, on the scale</dt>

@@ -16,6 +16,7 @@ import { AtBench } from './at-bench'
 import look from './bench.module.css'
 import { Big } from './big'
 import { Entry } from './entry'
+import type { LastOnPage } from './use-finish'
 import { ScaleSlot } from './scale-slot'
 import { SetLandingPlot } from './set-landing-plot'
 import { SetStrip } from './set-strip'
@@ -45,6 +46,7 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
   const work = useBenchWork(bench, sheet)
   const [, go] = useLocation()
   const [said, setSaid] = useState('')
+  const [just, setJust] = useState<LastOnPage['just']>(null)
   const [paper, setPaper] = useState<'off' | { at: string | null }>('off')
   const { job } = open
   const name = open.client?.['name']
@@ -135,6 +137,8 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
           thing={thing}
           isLooking={isLooking}
           paperAt={paper === 'off' ? null : paper.at}
+          just={just}
+          onDid={setJust}
           onSaid={setSaid}
           onNext={() => {
             // Where the address says no step it stays as it is: back leads out of the bench, not through every reading.

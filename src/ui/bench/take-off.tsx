@@ -11,6 +11,7 @@ import { Read } from '../figures/read'
 import { Value } from '../figures/value'
 import { adviceWords, LIGHT_WORDS } from '../words/trim-words'
 import look from './bench.module.css'
+import { SaidUnit } from './said-unit'
 import type { BenchWork } from './use-bench'
 
 const Found = lazy(() => import('./found'))
@@ -46,7 +47,7 @@ export default function TakeOff({
         />
       </p>
       <p>
-        grains
+        <SaidUnit unit="gr" />
         {!isLight && length?.ok ? (
           <>
             , <Value name={`bench.${arrow.no}.postOff`} of={length.value.length} unit="mm" decimals={2} /> of post in

@@ -6,8 +6,15 @@ import type { NextThing } from '../../domain/bench/progress'
 import type { Job } from '../../domain/job/job'
 import type { Sheet } from '../../domain/sheet/sheet'
 import { useAppStore } from '../app/use-app'
+import type { JustDone } from './close-step'
 
-interface FinishAt {
+/** Kept by the page, which outlives the entry of one reading. */
+export interface LastOnPage {
+  readonly just: JustDone | null
+  readonly onDid: (just: JustDone | null) => void
+}
+
+interface FinishAt extends LastOnPage {
   job: Job
   bench: Bench
   sheet: Sheet
@@ -18,7 +25,7 @@ interface FinishAt {
 
 const load = () => import('./close-step')
 
-export function useFinish({ onSaid, onNext, ...of }: FinishAt) {
+export function useFinish({ onSaid, onNext, just, onDid, ...of }: FinishAt) {
   const store = useAppStore()
   const [early, setEarly] = useState<CureInTheWay>()
   const [past, setPast] = useState<string>()
@@ -40,12 +47,17 @@ export function useFinish({ onSaid, onNext, ...of }: FinishAt) {
     setEarly(closed.kind === 'cure' ? closed.early : undefined)
     setPast(closed.kind === 'held' ? closed.past : undefined)
     onSaid(closed.said)
-    if (closed.kind === 'done') onNext()
+    if (closed.kind !== 'done') return
+    onDid({ step: of.thing.step.key, arrow: of.thing.arrow?.id ?? null })
+    onNext()
   }
 
   async function undo() {
-    const said = await (await load()).takeBack(at())
-    if (said !== undefined) onSaid(said)
+    const { said, elsewhere } = await (await load()).takeBack(at(), just)
+    if (said === undefined) return
+    onSaid(said)
+    onDid(null)
+    if (elsewhere) onNext()
   }
 
   async function endEarly() {

@@ -116,6 +116,11 @@ export function useTake(at: TakeAt, onTaken: (reading: Reading) => void) {
     },
     take: () => void take(shown()),
     takeAnyway: () => void take(offered, true),
+    /** What was typed off a scale in grams; what a scale sent says its own unit. */
+    takeInGrams:
+      offered === undefined || offered.source === 'serial'
+        ? undefined
+        : () => void take({ ...offered, text: `${offered.text.trim()} g`, raw: `${offered.raw.trim()} g` }),
     weighAgain() {
       setAnswer(undefined)
       setOffered(undefined)

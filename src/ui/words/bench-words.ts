@@ -34,7 +34,10 @@ const BLADES: readonly [string, string] = [
 ]
 
 const STEPS: Readonly<Record<string, StepWords>> = {
-  receive: { title: 'Receive', what: 'Weigh every raw shaft and measure its length. Note the lot.' },
+  receive: {
+    title: 'Receive',
+    what: 'Weigh every raw shaft; where lengths differ, measure them too. The lot stands on the sheet.',
+  },
   spin: {
     title: 'Spin and mark',
     what: 'Run-out with its angle at five stations, spine at four quarters. Mark the stiff plane.',
@@ -176,6 +179,10 @@ export const readingText = (point: DataPoint, value: number): string => {
 }
 
 const gr = (n: number) => showNumber(n, 1)
+
+/** The other answer to whether the scale is in grains. */
+export const inGramsWords = ({ meant }: Extract<Slip, { code: 'grams-for-grains' }>): string =>
+  `No, in grams: take ${gr(meant)} gr`
 
 export function slipWords(slip: Slip): string {
   switch (slip.code) {

@@ -9,8 +9,8 @@ export const doneWords = (step: string, no?: number): string =>
 export const takenBackWords = (step: string, no?: number): string =>
   `Taken back: ${no === undefined ? 'the set' : `no. ${no}`}, ${stepWords(step).title.toLowerCase()}. It is to be done again.`
 
-export const withdrawnWords = (point: DataPoint, raw: string): string =>
-  `Withdrawn: ${pointInLine(point)} ${raw}. It stays in the history.`
+export const withdrawnWords = (no: number, point: DataPoint, raw: string): string =>
+  `Withdrawn: no. ${no}, ${pointInLine(point)} ${raw}. It stays in the history.`
 
 export const NOTHING_TO_UNDO =
   'Nothing to undo at this step for this arrow. Choose the arrow in the set, or correct an earlier reading in its history below.'
