@@ -46,6 +46,7 @@ export default function NoteDialog({ job, arrow, step, onSaid, onClose }: NoteDi
     <Dialog
       title="Note"
       onClose={onClose}
+      firm
       actions={
         <>
           <Button kind="primary" onClick={() => void keep()}>

@@ -10,10 +10,12 @@ interface DialogProps {
   children: ReactNode
   /** Actions at its foot; without them there is one, *Close*. */
   actions?: ReactNode
+  /** There is much to type in it: a tap beside it, that slips easily, does not throw it away. */
+  firm?: boolean
 }
 
 /** Open as long as it is rendered. */
-export function Dialog({ title, onClose, children, actions }: DialogProps) {
+export function Dialog({ title, onClose, children, actions, firm = false }: DialogProps) {
   const id = useId()
   const ref = useRef<HTMLDialogElement>(null)
   useEffect(() => {
@@ -27,7 +29,13 @@ export function Dialog({ title, onClose, children, actions }: DialogProps) {
   }, [])
 
   return (
-    <dialog ref={ref} className={look.dialog} aria-labelledby={id} onClose={onClose} {...{ closedby: 'any' }}>
+    <dialog
+      ref={ref}
+      className={look.dialog}
+      aria-labelledby={id}
+      onClose={onClose}
+      {...{ closedby: firm ? 'closerequest' : 'any' }}
+    >
       <h2 id={id} className={look.title}>
         {title}
       </h2>

@@ -1,5 +1,5 @@
 /** One part typed in, kind by kind: every field its record asks for, checked before it is kept. */
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { Part, PartKind } from '../../domain/stock/part'
 import { PART_FIELDS, entriesFromPart } from '../../domain/stock/part-fields'
 import type { PartEntries, PartField } from '../../domain/stock/part-fields'
@@ -16,8 +16,9 @@ import { partProblemWords } from '../words/part-problem-words'
 interface PartFormProps {
   kind: PartKind
   before?: Part
-  /** *Keep this part* */
-  action: string
+  /** *Keep this part*; absent where the button stands elsewhere and names this form by its id. */
+  action?: string
+  id?: string
   onKeep: (part: Part) => void
 }
 
@@ -31,15 +32,21 @@ const startOf = (kind: PartKind, before: Part | undefined): PartEntries =>
     ? Object.fromEntries(PART_FIELDS[kind].map((field) => [field.field, usualOf(field)]))
     : entriesFromPart(before)
 
-export function PartForm({ kind, before, action, onKeep }: PartFormProps) {
+export function PartForm({ kind, before, action, id, onKeep }: PartFormProps) {
   const [name, setName] = useState(before?.name ?? '')
   const [entries, setEntries] = useState<PartEntries>(() => startOf(kind, before))
   const [priceCents, setPriceCents] = useState(before?.priceCents ?? 0)
   const [checked, setChecked] = useState<CheckedPart>()
+  const problems = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    // The button may stand where the list below does not show.
+    if (checked?.kind === 'problems') problems.current?.scrollIntoView({ block: 'nearest' })
+  }, [checked])
   const set = (field: string, value: PartEntries[string]) => setEntries((all) => ({ ...all, [field]: value }))
 
   return (
     <form
+      id={id}
       noValidate
       onSubmit={(event) => {
         event.preventDefault()
@@ -68,16 +75,20 @@ export function PartForm({ kind, before, action, onKeep }: PartFormProps) {
         onCommit={({ value }) => setPriceCents(Math.round(value * CENTS))}
         onClear={() => setPriceCents(0)}
       />
-      {checked?.kind === 'problems'
-        ? checked.problems.map((problem) => (
-            <Notice key={`${problem.code}.${problem.field}`} level="stop">
-              {partProblemWords(problem)}
-            </Notice>
-          ))
-        : null}
-      <Button kind="primary" type="submit">
-        {action}
-      </Button>
+      <div ref={problems}>
+        {checked?.kind === 'problems'
+          ? checked.problems.map((problem) => (
+              <Notice key={`${problem.code}.${problem.field}`} level="stop">
+                {partProblemWords(problem)}
+              </Notice>
+            ))
+          : null}
+      </div>
+      {action === undefined ? null : (
+        <Button kind="primary" type="submit">
+          {action}
+        </Button>
+      )}
     </form>
   )
 }

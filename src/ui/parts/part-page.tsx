@@ -30,6 +30,7 @@ export default function PartPage({ params }: { params: PageParams }) {
   const id = params['id'] ?? ''
   const part = shelf.parts.get(id)
   const repository = useApp((s) => s.repository)
+  const [said, setSaid] = useState('')
   useEffect(() => void showLotsOf(store.getState(), id), [store, repository, id])
   if (part === undefined) {
     return (
@@ -51,16 +52,22 @@ export default function PartPage({ params }: { params: PageParams }) {
         ) : null}
         <ReceiveLot part={part} />
         {part.body.kind === 'glue' ? null : <Alternates part={part} />}
-        <EditPart key={part.hash} part={part} />
+        <EditPart key={part.hash} part={part} said={said} onSaid={setSaid} />
       </div>
     </Page>
   )
 }
 
-function EditPart({ part }: { part: Standing<Part> }) {
+interface EditPartProps {
+  part: Standing<Part>
+  /** Kept by the page: a kept part is edited afresh. */
+  said: string
+  onSaid: (words: string) => void
+}
+
+function EditPart({ part, said, onSaid }: EditPartProps) {
   const store = useAppStore()
   const [reason, setReason] = useState('')
-  const [said, setSaid] = useState('')
   const change = (body: Part, why: string) => void changePart(store.getState(), part, body, why)
   return (
     <Panel title="Catalogue figures" quiet>
@@ -70,8 +77,13 @@ function EditPart({ part }: { part: Standing<Part> }) {
         before={part.body}
         action="Keep as a new version"
         onKeep={(body) => {
-          if (reason.trim() === '') setSaid('A change needs its reason; sheets already frozen keep the old figures.')
-          else change(body, reason.trim())
+          if (reason.trim() === '') {
+            onSaid('A change needs its reason, at the top of these figures; sheets already frozen keep the old ones.')
+          } else {
+            void changePart(store.getState(), part, body, reason.trim()).then((saved) => {
+              if (saved) onSaid('Kept. Sheets already frozen keep the old figures.')
+            })
+          }
         }}
       />
       <Status>{said}</Status>

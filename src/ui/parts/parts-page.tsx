@@ -1,5 +1,5 @@
 /** The shelf: every part by kind, what is on hand, and the way to add one. */
-import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from 'react'
+import { lazy, memo, Suspense, useDeferredValue, useId, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { findOnShelf, indexShelf } from '../../domain/stock/find-on-shelf'
 import type { ShelvedKind } from '../../domain/stock/find-on-shelf'
@@ -128,6 +128,7 @@ interface AddPartProps {
 
 function AddPart({ kind, onKind, onClose }: AddPartProps) {
   const store = useAppStore()
+  const form = useId()
   if (kind === 'choose') {
     return (
       <Dialog title="Add a part: which kind" onClose={onClose}>
@@ -142,10 +143,22 @@ function AddPart({ kind, onKind, onClose }: AddPartProps) {
     )
   }
   return (
-    <Dialog title={partKindWord(kind)} onClose={onClose} actions={<Button onClick={onClose}>Cancel</Button>}>
+    <Dialog
+      title={partKindWord(kind)}
+      onClose={onClose}
+      firm
+      actions={
+        <>
+          <Button kind="primary" type="submit" form={form}>
+            Keep this part
+          </Button>
+          <Button onClick={onClose}>Cancel</Button>
+        </>
+      }
+    >
       <PartForm
+        id={form}
         kind={kind}
-        action="Keep this part"
         onKeep={(part) =>
           void addPart(store.getState(), part).then((saved) => {
             if (saved) onClose()

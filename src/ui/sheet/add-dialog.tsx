@@ -1,5 +1,5 @@
 /** A part for the sheet, new or in the place of another: from the shelf by kind, or typed in on the spot. */
-import { useMemo, useState } from 'react'
+import { useId, useMemo, useState } from 'react'
 import type { Id } from '../../domain/records/scalars'
 import { wordsIn } from '../../domain/records/words-in'
 import type { PlanLine } from '../../domain/sheet/plan'
@@ -33,6 +33,7 @@ export function AddDialog({ job, instead, onClose }: AddDialogProps) {
   const store = useAppStore()
   const [kind, setKind] = useState(instead?.kind)
   const [typing, setTyping] = useState(false)
+  const form = useId()
   // Of the same kind there are as many as before.
   const pieces = (of: PartKind) => (instead?.kind === of ? instead.line.count : countOf(of))
   const add = async (part: Id, lot: Id | null, of: PartKind) => {
@@ -65,13 +66,17 @@ export function AddDialog({ job, instead, onClose }: AddDialogProps) {
       <Dialog
         title={`${partKindWord(kind)}, typed in`}
         onClose={onClose}
-        actions={<Button onClick={onClose}>Cancel</Button>}
+        firm
+        actions={
+          <>
+            <Button kind="primary" type="submit" form={form}>
+              {instead === undefined ? 'Keep and add' : 'Keep and replace'}
+            </Button>
+            <Button onClick={onClose}>Cancel</Button>
+          </>
+        }
       >
-        <PartForm
-          kind={kind}
-          action={instead === undefined ? 'Keep and add' : 'Keep and replace'}
-          onKeep={(part) => void keep(part)}
-        />
+        <PartForm id={form} kind={kind} onKeep={(part) => void keep(part)} />
       </Dialog>
     )
   }

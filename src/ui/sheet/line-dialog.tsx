@@ -1,12 +1,13 @@
 /** One line of the sheet changed: another part or lot, how many pieces, its place in the order, or off the sheet. */
 import { useState } from 'react'
+import { Link } from 'wouter'
 import type { Id } from '../../domain/records/scalars'
 import type { PlanLine } from '../../domain/sheet/plan'
 import type { Part } from '../../domain/stock/part'
 import { isOffShelf, lotsForLine } from '../../domain/stock/lots-of-part'
 import { removeLine, setLine } from '../../state/sheet-actions'
 import { useApp, useAppStore } from '../app/use-app'
-import { Button } from '../controls/button'
+import { Button, buttonLook } from '../controls/button'
 import { ChoiceField } from '../controls/choice-field'
 import { Dialog } from '../controls/dialog'
 import { QuantityField } from '../controls/quantity-field'
@@ -68,6 +69,9 @@ export function LineDialog({ job, line, part, at, of, onMove, onClose }: LineDia
       {part === undefined ? null : (
         <p className={look.lots}>
           <Button onClick={() => setReplacing(true)}>Replace by another part</Button>
+          <Link to={`/parts/${part.kind.replace(' ', '-')}/${line.part}`} className={buttonLook('text')}>
+            Its catalogue figures and lots
+          </Link>
         </p>
       )}
       <ChoiceField

@@ -15,6 +15,7 @@ import { VersionsApart } from '../controls/versions-apart'
 import { Label } from '../figures/label'
 import { Backup } from './backup'
 import { ForgetClient } from './forget-client'
+import { JumpList } from './jump-list'
 import { NamesList } from './names-list'
 import { PassesPanel } from './passes-panel'
 import { PlacesPanel } from './places-panel'
@@ -25,6 +26,22 @@ import { RULE_FIELDS } from './rule-fields'
 import type { RuleField } from './rule-fields'
 import { ScalesPanel } from './scales-panel'
 import look from './shop.module.css'
+
+/** What the page holds, in its order; *Rescue* stands there only when there is something to rescue. */
+const SUBJECTS = [
+  'Names',
+  ...RULE_FIELDS.map(({ title }) => title),
+  'Sensible weights by quarry',
+  'Passes at the grinder',
+  'Scales',
+  'Jigs',
+  'Builders',
+  'Glues',
+  'Bench route',
+  'Place rules',
+  'Backup',
+  'Forget a client',
+]
 
 export default function ShopPage() {
   const store = useAppStore()
@@ -41,9 +58,10 @@ export default function ShopPage() {
       title="Shop"
       tab="Shop"
       about={book === 'demo' ? 'the demo shop' : undefined}
-      aside={<Button onClick={leave}>{book === 'demo' ? 'Leave the demo shop' : 'Close this book'}</Button>}
+      aside={<Button onClick={leave}>{book === 'demo' ? 'Leave the demo shop' : 'Close my shop'}</Button>}
     >
       <div className={look.page}>
+        <JumpList titles={SUBJECTS} />
         <VersionsApart kind="rules" subject={RULES_SUBJECT} what="the shop’s rules" />
         <Panel title="Names" quiet>
           <TextField

@@ -4,6 +4,7 @@ import type { SheetLimit } from '../../domain/sheet/sheet-envelope'
 import type { Varied } from '../../domain/sheet/what-if'
 
 export const FLIGHT_WORDS = {
+  noShaft: 'Needs a shaft on the sheet first.',
   noSpeed: 'Needs a speed first: a chronograph reading, a force-draw curve or a draw weight.',
   noVanes: 'needs vanes and a head',
   chart: 'Drop below the level line of launch, with its band.',

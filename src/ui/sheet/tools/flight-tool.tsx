@@ -14,7 +14,10 @@ import type { ToolProps } from './tool'
 export function FlightTool({ sheet, worked }: ToolProps) {
   const flight = useMemo(() => (worked === undefined ? undefined : flightOf(sheet, worked)), [sheet, worked])
   const steered = useMemo(() => (worked === undefined ? undefined : steeringOf(sheet, worked)), [sheet, worked])
-  if (flight === undefined) return <p>{FLIGHT_WORDS.noSpeed}</p>
+  if (flight === undefined) {
+    const hasShaft = worked?.geometry.placed.some(({ part }) => part.kind === 'shaft')
+    return <p>{hasShaft ? FLIGHT_WORDS.noSpeed : FLIGHT_WORDS.noShaft}</p>
+  }
   if (!flight.ok) return <FindingList findings={flight.findings} />
   return (
     <>
