@@ -3,6 +3,10 @@ import type { Page } from '@playwright/test'
 import { describe, expect, it } from './support/fixtures'
 import { goTo, isSaved, newCall, openShop } from './support/take-call'
 
+it.beforeEach(async ({ page }) => {
+  await page.clock.install({ time: new Date('2026-11-23T10:00:00Z') })
+})
+
 const scrolled = (page: Page) => page.evaluate(() => document.documentElement.scrollTop)
 
 describe('the next topic', () => {
@@ -65,5 +69,34 @@ describe('a quarry the shop has no weights for', () => {
     await expect(page.getByText(/needs quarry/)).toHaveCount(0)
     await page.locator('input[name=quarry]').fill('cape buffalo')
     await expect(page.locator('[data-figure="call.weight.low"]')).toHaveText('850')
+  })
+})
+
+describe('an entry that was refused', () => {
+  it('stands in its field again after another topic, and the read-back says that it is not kept', async ({ page }) => {
+    await openShop(page)
+    await newCall(page)
+    const travel = page.locator('input[name=travelOn]')
+    await travel.fill('end of March')
+    await travel.press('Tab')
+    await page.getByRole('link', { name: 'Next: Bow' }).click()
+    const peak = page.locator('input[name=peakDrawWeightLb]')
+    await peak.fill('700')
+    await peak.press('Tab')
+    await page.getByRole('link', { name: 'Read back', exact: true }).click()
+    await expect(page.getByText('Travels on: “end of March” was not understood and is not kept.')).toBeVisible()
+    await expect(page.getByText('Peak draw weight: “700” was not understood and is not kept.')).toBeVisible()
+    await page.getByRole('link', { name: 'Put it right' }).first().click()
+    await expect(travel).toHaveValue('end of March')
+    await expect(page.getByText(/“end of March” is not a day/)).toBeVisible()
+    await travel.fill('28 March')
+    await travel.press('Enter')
+    await page.getByRole('link', { name: /^Bow/ }).click()
+    await expect(peak).toHaveValue('700')
+    await peak.fill('')
+    await peak.press('Tab')
+    await page.getByRole('link', { name: 'Read back', exact: true }).click()
+    await expect(page.getByText('You travel on Sunday 28 March 2027.', { exact: true })).toBeVisible()
+    await expect(page.getByText(/was not understood/)).toHaveCount(0)
   })
 })

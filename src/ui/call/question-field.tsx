@@ -38,6 +38,8 @@ function OneQuestion({ question, call }: QuestionFieldProps) {
           {...shared}
           asked={askedNumber(question)!}
           value={typeof kept === 'number' ? kept : undefined}
+          refused={call.refused[id]}
+          onRefused={(text) => call.refuse(id, text)}
           onText={(entry) =>
             call.typing(id, entry.kind === 'number' ? entry.value : entry.problem.code === 'empty' ? null : undefined)
           }
@@ -51,6 +53,8 @@ function OneQuestion({ question, call }: QuestionFieldProps) {
           {...shared}
           today={call.today}
           value={typeof kept === 'string' ? kept : undefined}
+          refused={call.refused[id]}
+          onRefused={(text) => call.refuse(id, text)}
           onText={(entry) =>
             call.typing(id, entry.kind === 'day' ? entry.day : entry.problem.code === 'empty' ? null : undefined)
           }
@@ -124,6 +128,7 @@ function isUnchanged({ question: { id }, call: was }: QuestionFieldProps, { ques
     was.job.answers[id] === is.job.answers[id] &&
     was.answers[id] === is.answers[id] &&
     was.prior[id] === is.prior[id] &&
+    was.refused[id] === is.refused[id] &&
     was.notes === is.notes &&
     was.today === is.today &&
     was.putOff === is.putOff

@@ -2,9 +2,12 @@
 import { lazy, Suspense } from 'react'
 import { Link } from 'wouter'
 import { measuringItems, openQuestions } from '../../domain/call/open-questions'
-import { TOPICS } from '../../domain/call/questions'
+import type { QuestionId } from '../../domain/call/questions'
+import { TOPICS, questionOf } from '../../domain/call/questions'
+import { Notice } from '../controls/notice'
 import { Panel } from '../controls/panel'
 import { buttonLook } from '../controls/button'
+import { notTakenWords } from '../words/call/question-words'
 import { openWords } from '../words/call/open-words'
 import { TOPIC_WORDS } from '../words/call/question-words'
 import look from './call.module.css'
@@ -26,6 +29,12 @@ export function ReadBack({ call, client }: ReadBackProps) {
   return (
     <div className={look.readBack}>
       <Panel title="Read back" aside={<Link to={`/job/${job.id}/call/hunt`}>Back to the questions</Link>}>
+        {Object.entries(call.refused).map(([id, text]) => (
+          <Notice key={id} level="look">
+            <span data-label="">{notTakenWords(id as QuestionId, text)}</span>{' '}
+            <Link to={`/job/${job.id}/call/${questionOf(id as QuestionId).topic}`}>Put it right</Link>
+          </Notice>
+        ))}
         {TOPICS.filter((topic) => topic !== 'client').map((topic) => (
           <ReadBackTopic key={topic} topic={topic} call={call} />
         ))}

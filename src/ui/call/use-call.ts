@@ -21,6 +21,8 @@ import type { OpenJob } from '../../state/open-job'
 import { useApp, useAppStore } from '../app/use-app'
 import { dayOfMoment } from '../words/dates'
 
+export type Refused = Readonly<Partial<Record<QuestionId, string>>>
+
 export interface Call {
   readonly job: Job
   readonly notes: OpenJob['notes']
@@ -36,6 +38,9 @@ export interface Call {
   typingNote(question: QuestionId, text: string): void
   keepNote(question: QuestionId, text: string): void
   clear(question: QuestionId): void
+  /** What stands in fields and could not be read; it is kept by nobody and outlives its topic. */
+  readonly refused: Refused
+  refuse(question: QuestionId, text: string | undefined): void
   putOff(
     question: QuestionId,
     owed?: { readonly owedBy: 'client' | 'shop' | 'guide'; readonly due: string | null },
@@ -52,6 +57,7 @@ export function useCall(open: OpenJob): Call {
   const today = dayOfMoment(useApp((s) => s.now)())
   const { job } = open
   const [drafts, setDrafts] = useState<Drafts>({})
+  const [refused, setRefused] = useState<Refused>({})
   const others = useOtherJobs(job)
   const idle = useRef(new Map<QuestionId, ReturnType<typeof setTimeout>>())
 
@@ -64,9 +70,19 @@ export function useCall(open: OpenJob): Call {
     clearTimeout(idle.current.get(question))
     idle.current.delete(question)
   }, [])
+  const refuse = useCallback<Call['refuse']>(
+    (question, text) =>
+      setRefused((now) =>
+        now[question] === text
+          ? now
+          : { ...without(now, question), ...(text === undefined ? {} : { [question]: text }) },
+      ),
+    [],
+  )
   const write = useCallback(
     (question: QuestionId, answer: Answer) => {
       settle(question)
+      refuse(question, undefined)
       // What was chosen shows at once; whether it is kept, the save state says.
       const laid = 'value' in answer ? answer.value : null
       setDrafts((now) => ({ ...now, [question]: laid }))
@@ -74,7 +90,7 @@ export function useCall(open: OpenJob): Call {
         if (saved) setDrafts((now) => (now[question] === laid ? without(now, question) : now))
       })
     },
-    [store, job.id, settle],
+    [store, job.id, settle, refuse],
   )
   const keep = useCallback<Call['keep']>((question, value, how = 'told') => write(question, { value, how }), [write])
   const typing = useCallback<Call['typing']>(
@@ -121,11 +137,13 @@ export function useCall(open: OpenJob): Call {
     keepNote,
     clear: (question) => write(question, { cleared: true }),
     putOff,
+    refused,
+    refuse,
   }
 }
 
-const without = (drafts: Drafts, question: QuestionId): Drafts =>
-  Object.fromEntries(Object.entries(drafts).filter(([each]) => each !== question))
+const without = <T extends object>(drafts: T, question: QuestionId): Partial<T> =>
+  Object.fromEntries(Object.entries(drafts).filter(([each]) => each !== question)) as Partial<T>
 
 const NONE: readonly Job[] = []
 

@@ -18,35 +18,54 @@ interface DayFieldProps {
   name?: string
   hint?: ReactNode
   unknown?: Unknown
+  /** What was refused here before and is still to be put right: it stands in the field again, with why. */
+  refused?: string
+  onRefused?: (text: string | undefined) => void
   /** On each keystroke: the day so far, so that figures can follow; nothing is to be kept yet. */
   onText?: (entry: DayEntry) => void
   onCommit: (day: string) => void
   onClear?: () => void
 }
 
-export function DayField({ label, value, today, name, hint, unknown, onText, onCommit, onClear }: DayFieldProps) {
+interface Draft {
+  readonly text: string
+  readonly over: string
+  readonly given?: boolean
+}
+
+export function DayField({ label, value, today, name, hint, unknown, refused, ...on }: DayFieldProps) {
   const id = useId()
   const kept = value === undefined ? '' : showDayAndYear(value)
-  const [draft, setDraft] = useState<{ text: string; over: string; given?: boolean }>()
-  const [error, setError] = useState<string>()
+  const [draft, setDraft] = useState<Draft | undefined>(
+    refused === undefined ? undefined : { text: refused, over: kept },
+  )
+  const [error, setError] = useState(() => (refused === undefined ? undefined : complaint(refused)))
   const text = draft === undefined || (draft.given && draft.over !== kept) ? kept : draft.text
   const typed = parseDay(text, today)
 
+  function complaint(said: string): string | undefined {
+    const entry = parseDay(said, today)
+    return entry.kind === 'day' ? undefined : dayWords(label, entry.problem, said)
+  }
   function leave() {
     if (draft === undefined || draft.given) return
     if (text === kept) {
       setError(undefined)
+      on.onRefused?.(undefined)
       return setDraft(undefined)
     }
     if (typed.kind === 'day') {
       setError(undefined)
       setDraft({ ...draft, given: true })
-      if (typed.day !== value) onCommit(typed.day)
-    } else if (typed.problem.code === 'empty' && (value === undefined || onClear !== undefined)) {
+      if (typed.day !== value) on.onCommit(typed.day)
+    } else if (typed.problem.code === 'empty' && (value === undefined || on.onClear !== undefined)) {
       setError(undefined)
       setDraft({ ...draft, given: true })
-      if (value !== undefined) onClear?.()
-    } else setError(dayWords(label, typed.problem, text))
+      if (value !== undefined) on.onClear?.()
+    } else {
+      setError(dayWords(label, typed.problem, text))
+      on.onRefused?.(text)
+    }
   }
 
   return (
@@ -72,7 +91,7 @@ export function DayField({ label, value, today, name, hint, unknown, onText, onC
             setDraft({ text: event.target.value, over: kept })
             const entry = parseDay(event.target.value, today)
             if (entry.kind === 'day') setError(undefined)
-            onText?.(entry)
+            on.onText?.(entry)
           }}
           onBlur={leave}
           onKeyDown={(event) => {

@@ -23,6 +23,9 @@ export interface QuantityFieldProps {
   name?: string
   hint?: ReactNode
   unknown?: Unknown
+  /** What was refused here before and is still to be put right: it stands in the field again, with why. */
+  refused?: string
+  onRefused?: (text: string | undefined) => void
   /** On each keystroke, so that figures can follow; nothing is to be kept yet. */
   onText?: (entry: Entry) => void
   /** On Enter or on leaving, once for each entry, and only for a number. */
@@ -31,15 +34,27 @@ export interface QuantityFieldProps {
   onClear?: () => void
 }
 
-export function QuantityField({ label, asked, value, name, hint, unknown, ...on }: QuantityFieldProps) {
+interface Draft {
+  readonly text: string
+  readonly over: string
+  readonly given?: boolean
+}
+
+export function QuantityField({ label, asked, value, name, hint, unknown, refused, ...on }: QuantityFieldProps) {
   const id = useId()
   const beside = inSystem(asked.unit, asked.decimals, useUnits()).unit
   const kept = value === undefined ? '' : showKept(value, asked, beside)
-  const [draft, setDraft] = useState<{ text: string; over: string; given?: boolean }>()
-  const [error, setError] = useState<string>()
+  const [draft, setDraft] = useState<Draft | undefined>(
+    refused === undefined ? undefined : { text: refused, over: kept },
+  )
+  const [error, setError] = useState(() => (refused === undefined ? undefined : complaint(refused)))
   // What was not given yet always stands; what was given, until what is kept has changed under it.
   const text = draft === undefined || (draft.given && draft.over !== kept) ? kept : draft.text
 
+  function complaint(typed: string): string | undefined {
+    const entry = parseQuantity(typed, asked, beside)
+    return entry.kind === 'number' ? undefined : entryWords(label, entry.problem, typed, asked)
+  }
   function change(typed: string) {
     setDraft({ text: typed, over: kept })
     const entry = parseQuantity(typed, asked, beside)
@@ -50,6 +65,7 @@ export function QuantityField({ label, asked, value, name, hint, unknown, ...on 
     if (draft === undefined || draft.given) return
     if (text === kept) {
       setError(undefined)
+      on.onRefused?.(undefined)
       return setDraft(undefined)
     }
     const entry = parseQuantity(text, asked, beside)
@@ -61,7 +77,10 @@ export function QuantityField({ label, asked, value, name, hint, unknown, ...on 
       setError(undefined)
       setDraft({ ...draft, given: true })
       if (value !== undefined) on.onClear?.()
-    } else setError(entryWords(label, entry.problem, text, asked))
+    } else {
+      setError(entryWords(label, entry.problem, text, asked))
+      on.onRefused?.(text)
+    }
   }
 
   return (

@@ -87,6 +87,26 @@ describe('QuantityField', () => {
     expect(kept()).toBe('nothing')
   })
 
+  it('gives a refused entry on, and shows it again with the reason, until it is right', async () => {
+    const onRefused = vi.fn()
+    const onCommit = vi.fn()
+    const shared = { label: 'Draw length', asked: LENGTH, value: 28.5, onRefused, onCommit }
+    const { unmount } = render(<QuantityField {...shared} />)
+    await userEvent.clear(field())
+    await userEvent.type(field(), 'abc{Enter}')
+    expect(onRefused.mock.calls.at(-1)).toEqual(['abc'])
+    unmount()
+    render(<QuantityField {...shared} refused="abc" />)
+    expect(field().value).toBe('abc')
+    expect(screen.getByText('Draw length: “abc” is not a number. Expected: 18 to 36 inches.')).toBeTruthy()
+    await userEvent.clear(field())
+    await userEvent.type(field(), '29{Enter}')
+    expect(onCommit).toHaveBeenCalledOnce()
+    await userEvent.clear(field())
+    await userEvent.type(field(), '28.5{Enter}')
+    expect(onRefused.mock.calls.at(-1)).toEqual([undefined])
+  })
+
   it('complains no longer of what was erased again', async () => {
     render(<Kept />)
     await userEvent.type(field(), 'abc{Enter}')

@@ -103,3 +103,7 @@ export function topicStateWords(state: {
   ]
   return parts.length === 0 ? 'complete' : parts.join(', ')
 }
+
+/** What stands in a field and could not be read, where the answers are gone through. */
+export const notTakenWords = (id: QuestionId, text: string): string =>
+  `${QUESTION_WORDS[id].label}: “${text.trim().slice(0, 40)}” was not understood and is not kept.`
