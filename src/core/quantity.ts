@@ -43,6 +43,7 @@ export const UNITS = {
   'ft/s': { dimension: 'speed', si: M_PER_FOOT },
   N: { dimension: 'force', si: 1 },
   lbf: { dimension: 'force', si: N_PER_POUND_FORCE },
+  kgf: { dimension: 'force', si: STANDARD_GRAVITY }, // what a hanging scale in kilograms shows of a draw
   J: { dimension: 'energy', si: 1 },
   ft·lbf: { dimension: 'energy', si: J_PER_FOOT_POUND },
   'kg·m/s': { dimension: 'momentum', si: 1 },

@@ -30,6 +30,7 @@ const IN_MATHJS: Readonly<Record<Unit, readonly [name: string, si: string]>> = {
   'ft/s': ['ft/s', 'm/s'],
   N: ['N', 'N'],
   lbf: ['lbf', 'N'],
+  kgf: ['kgf', 'N'],
   J: ['J', 'J'],
   ft·lbf: ['ft lbf', 'J'],
   'kg·m/s': ['kg m/s', 'kg m/s'],

@@ -2,7 +2,7 @@
 import type { EntryUnit } from '../../domain/entry/unit-names'
 
 /** A draw weight is said in pounds; that it is a force is the core's business. */
-const WRITTEN: Partial<Record<EntryUnit, string>> = { lbf: 'lb', '1': '' }
+const WRITTEN: Partial<Record<EntryUnit, string>> = { lbf: 'lb', kgf: 'kg', '1': '' }
 
 /** Said in a sentence, where the written form would stumble. */
 const SAID: Partial<Record<EntryUnit, string>> = {
@@ -12,6 +12,7 @@ const SAID: Partial<Record<EntryUnit, string>> = {
   lb: 'pounds',
   lbf: 'pounds',
   N: 'newtons',
+  kgf: 'kilograms',
   in: 'inches',
   thou: 'thousandths of an inch',
   mm: 'millimetres',

@@ -55,6 +55,7 @@ describe('parseQuantity', () => {
     ['70#', DRAW, 70],
     ['70 LB', DRAW, 70],
     ['311.375513 N', DRAW, 70],
+    ['31,751466 kg', DRAW, 70], // 0.45359237 kg to the pound, weighed where a bow scale is read
     ['72 °F', ROOM, 22.2222222],
     ['22 C', ROOM, 22],
   ])('reads %s by its own unit', (text, asked, expected) => {
@@ -102,7 +103,8 @@ describe('parseQuantity', () => {
     ['650 constructor', WEIGHT, 'unknown unit'],
     ['650 __proto__', WEIGHT, 'unknown unit'],
     ['650 mm', WEIGHT, 'wrong unit'],
-    ['72 kg', DRAW, 'wrong unit'],
+    ['72 kg', DRAW, 'out of bounds'],
+    ['72 cm', DRAW, 'wrong unit'],
     ['99.9', WEIGHT, 'out of bounds'],
     ['1500.1', WEIGHT, 'out of bounds'],
     ['-650', WEIGHT, 'out of bounds'],

@@ -23,7 +23,7 @@ describe('the sentence for an entry', () => {
     ['strong', 'Peak draw weight: “strong” is not a number. Expected: 10 to 150 pounds.'],
     ['70 to 72', 'Peak draw weight: “70 to 72” holds more than one number. Expected: 10 to 150 pounds.'],
     ['70 ells', 'Peak draw weight: the unit in “70 ells” is not known here. Expected: 10 to 150 pounds.'],
-    ['72 kg', 'Peak draw weight: “72 kg” is in kilograms, not a draw weight. Expected: 10 to 150 pounds.'],
+    ['72 cm', 'Peak draw weight: “72 cm” is in centimetres, not a draw weight. Expected: 10 to 150 pounds.'],
     ['7', 'Peak draw weight: “7” is too small. Expected: 10 to 150 pounds.'],
     ['720', 'Peak draw weight: “720” is too large. Expected: 10 to 150 pounds.'],
   ])('names field, entry and expectation for %j', (raw, sentence) => {
