@@ -10,7 +10,7 @@ import { ChoiceField } from '../controls/choice-field'
 import { Notice } from '../controls/notice'
 import { QuantityField } from '../controls/quantity-field'
 import { TextField } from '../controls/text-field'
-import { partFieldWord, PRICE_LABEL } from '../words/part-field-words'
+import { partFieldHint, partFieldWord, PRICE_LABEL } from '../words/part-field-words'
 import { partProblemWords } from '../words/part-problem-words'
 
 interface PartFormProps {
@@ -135,6 +135,7 @@ function FieldOf({ field, value, onSet }: FieldOfProps) {
         <QuantityField
           label={label}
           name={field.field}
+          hint={partFieldHint(field.field)}
           asked={asked}
           value={value as number | undefined}
           onText={(entry) => {

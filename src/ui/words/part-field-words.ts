@@ -48,6 +48,23 @@ const NAMES: Readonly<Record<string, string>> = {
   collarJointGr: 'Glue left by one collar',
 }
 
+/** Where the name alone leaves a question. Weights of glue: common practice, no source [CP]. */
+const HINTS: Readonly<Record<string, string>> = {
+  staticSpineIn: '0.340, or 340 as it is quoted',
+  maxDrawWeightLb: 'where the maker states one',
+  maxFrontWeightGr: 'where the maker states one',
+  standoutIn: 'bottom of the groove to the end of the shaft',
+  leastBondMm: 'what stays glued in, however much is trimmed',
+  bladeRearIn: 'from where the head sits to the rear of its blades',
+  tipLengthIn: 'along the outer edge',
+  sweepIn: 'how far back the front edge leans',
+  vanesJointGr: 'under all vanes of one arrow, cured; commonly 1.2',
+  postJointGr: 'cured; commonly 1.8',
+  collarJointGr: 'cured; commonly 0.8',
+}
+
+export const partFieldHint = (field: string): string | undefined => HINTS[field]
+
 /** @throws for a field without words: a new field is not shown before it has a name */
 export function partFieldWord(field: string): string {
   const name = NAMES[field]
