@@ -100,3 +100,22 @@ describe('an entry that was refused', () => {
     await expect(page.getByText(/was not understood/)).toHaveCount(0)
   })
 })
+
+describe('a number half typed', () => {
+  it('is kept at once when the page is put away, without waiting for the pause after it', async ({ page }) => {
+    await openShop(page)
+    const job = await newCall(page)
+    await goTo(page, job, 'bow')
+    await page.clock.pauseAt(new Date('2026-11-23T11:00:00Z'))
+    const peak = page.locator('input[name=peakDrawWeightLb]')
+    await peak.fill('71')
+    await page.evaluate(() => {
+      Object.defineProperty(document, 'hidden', { value: true, configurable: true })
+      document.dispatchEvent(new Event('visibilitychange'))
+    })
+    await expect(page.getByText('Saved on this device 11:00')).toBeVisible()
+    await page.clock.resume()
+    await page.reload()
+    await expect(peak).toHaveValue('71')
+  })
+})

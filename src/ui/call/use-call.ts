@@ -51,6 +51,11 @@ export interface Call {
 const IDLE = 1500
 const IDLE_NOTE = 4000
 
+interface Waiting {
+  readonly timer: ReturnType<typeof setTimeout>
+  readonly keepIt: () => void
+}
+
 export function useCall(open: OpenJob): Call {
   const store = useAppStore()
   const shelf = useApp((s) => s.shelf)
@@ -59,7 +64,7 @@ export function useCall(open: OpenJob): Call {
   const [drafts, setDrafts] = useState<Drafts>({})
   const [refused, setRefused] = useState<Refused>({})
   const others = useOtherJobs(job)
-  const idle = useRef(new Map<QuestionId, ReturnType<typeof setTimeout>>())
+  const idle = useRef(new Map<QuestionId, Waiting>())
 
   const answers = useMemo(() => overlaid(job.answers, drafts), [job.answers, drafts])
   const follows = useMemo(() => implications(answers, shelf.rules, shelf, today), [answers, shelf, today])
@@ -67,8 +72,21 @@ export function useCall(open: OpenJob): Call {
   const beginBy = valueIn(follows.ship)?.beginBy ?? null
 
   const settle = useCallback((question: QuestionId) => {
-    clearTimeout(idle.current.get(question))
+    clearTimeout(idle.current.get(question)?.timer)
     idle.current.delete(question)
+  }, [])
+  const keepAfter = useCallback(
+    (time: number, question: QuestionId, keepIt: () => void) => {
+      settle(question)
+      idle.current.set(question, { timer: setTimeout(keepIt, time), keepIt })
+    },
+    [settle],
+  )
+  useEffect(() => {
+    // A phone that is put away may never come back to this page.
+    const atOnce = () => document.hidden && [...idle.current.values()].forEach(({ keepIt }) => keepIt())
+    document.addEventListener('visibilitychange', atOnce)
+    return () => document.removeEventListener('visibilitychange', atOnce)
   }, [])
   const refuse = useCallback<Call['refuse']>(
     (question, text) =>
@@ -97,13 +115,9 @@ export function useCall(open: OpenJob): Call {
     (question, value) => {
       setDrafts((now) => (value === undefined ? without(now, question) : { ...now, [question]: value }))
       settle(question)
-      if (value !== undefined && value !== null)
-        idle.current.set(
-          question,
-          setTimeout(() => keep(question, value), IDLE),
-        )
+      if (value !== undefined && value !== null) keepAfter(IDLE, question, () => keep(question, value))
     },
-    [keep, settle],
+    [keep, settle, keepAfter],
   )
   const putOff = useCallback<Call['putOff']>(
     (question, owed = { owedBy: usualOwner(question), due: usualDue(today, beginBy) }) =>
@@ -127,13 +141,7 @@ export function useCall(open: OpenJob): Call {
     others,
     typing,
     keep,
-    typingNote: (question, text) => {
-      settle(question)
-      idle.current.set(
-        question,
-        setTimeout(() => keepNote(question, text), IDLE_NOTE),
-      )
-    },
+    typingNote: (question, text) => keepAfter(IDLE_NOTE, question, () => keepNote(question, text)),
     keepNote,
     clear: (question) => write(question, { cleared: true }),
     putOff,
