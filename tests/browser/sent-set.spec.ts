@@ -7,12 +7,14 @@ import { LABEL_STOCKS } from '@/ui/print/label-stock'
 import { expectAccessible } from './support/accessible'
 import { digitsOutsideMarks } from './support/digits-outside-marks'
 import { describe, expect } from './support/fixtures'
-import { codesOn, expectWhole } from './support/paper'
-import { it } from './support/sent-book'
+import { clipped, codesOn, expectWhole, paper, tooLow } from './support/paper'
+import { it, withOrder } from './support/sent-book'
 
 const SIZE = { A4: [210, 297], Letter: [215.9, 279.4] } as const
 const SHEET_OF = { a4: SIZE.A4, letter: SIZE.Letter } as const
 const SCANNED_AT = 150 // dpi; an office printer has 300 and more
+const MOST = 12 // arrows that an order may have
+const LONG_NAME = 'Wilhelmina-Charlotte Featherstonehaugh-Oyelaran von Tolliver'
 const LABEL = { dpi: SCANNED_AT, rimMm: 0 }
 
 const bare = (text: string) => text.replaceAll(/\s+/g, '')
@@ -45,7 +47,7 @@ describe('the papers of a sent set', () => {
       [`guide/${job.id}`, asBuilt, 1],
       [`packing/${job.id}`, asBuilt, 1],
       [`build-sheet/${sheet}`, sheet, 1],
-      [`route-card/${sheet}`, sheet, 2],
+      [`route-card/${sheet}`, sheet, 3],
       [`summary/${job.id}`, asBuilt, 1],
       [`measuring/${job.id}`, asBuilt, 1],
     ] as const
@@ -59,8 +61,35 @@ describe('the papers of a sent set', () => {
           for (const part of [codeOf(hash), hash.slice(0, 12), `${at + 1}of${pages}`])
             expect(bare(text), `${what} on ${name}, page ${at + 1}`).toContain(part)
       }
+      expect(await tooLow(page), `${what}: too low to write in`).toEqual([])
       expect(await digitsOutsideMarks(page), what).toEqual([])
     }
+  })
+
+  it('hold the largest set of a client with a long name, the same from a dark screen', async ({ browser, address }) => {
+    const page = await browser.newPage({ baseURL: address })
+    const { job } = await withOrder(page, MOST, LONG_NAME)
+    const { sheet } = job.bench!
+    await page.goto(`./#/print/labels/${job.id}`)
+    for (const stock of LABEL_STOCKS) {
+      await page.getByRole('radio', { name: stock.name, exact: true }).check()
+      expect(await clipped(page), stock.name).toEqual([])
+    }
+    for (const what of [`build-sheet/${sheet}`, `route-card/${sheet}`, `packing/${job.id}`, `client-sheet/${job.id}`]) {
+      await page.goto(`./#/print/${what}`)
+      for (const [name, size] of Object.entries(SIZE)) {
+        await page.getByRole('radio', { name, exact: true }).check()
+        const light = await expectWhole(page, `most-${what.split('/')[0]!}-${name}`, size)
+        if (name !== 'A4') continue
+        await page.emulateMedia({ colorScheme: 'dark' })
+        const dark = await paper(page, `most-${what.split('/')[0]!}-${name}-dark`)
+        await page.emulateMedia({ colorScheme: null })
+        const same = light.map(({ picture }, at) => Buffer.from(picture.dots).equals(dark[at]!.picture.dots))
+        expect(same, `${what} on ${name}: the same from a dark screen`).toEqual(light.map(() => true))
+      }
+      expect(await tooLow(page), `${what}: too low to write in`).toEqual([])
+    }
+    await page.close()
   })
 
   it('say every data point of every arrow to a reader who has the paper alone', async ({ page, book }) => {

@@ -47,7 +47,7 @@ const ANSWERS: Partial<Record<QuestionId, AnswerValue>> = {
 }
 
 /** @param at when it was built and sent */
-export async function sentOrder(at = '2026-03-02T09:00:00.000Z', quantity = 3) {
+export async function sentOrder(at = '2026-03-02T09:00:00.000Z', quantity = 3, name = 'Maren Tolliver') {
   const said = { by: 'Ilse', at }
   const ids = countedIds(41)
   const repository = await openRepository({
@@ -86,7 +86,7 @@ export async function sentOrder(at = '2026-03-02T09:00:00.000Z', quantity = 3) {
   }
 
   const client = ids.id()
-  const personal = personalOf(ids.salt(), { name: 'Maren Tolliver', phone: '0155 0100 011' })
+  const personal = personalOf(ids.salt(), { name, phone: '0155 0100 011' })
   const clientFact = newFact(said, 'client', client, { personal: personal.hash, consent: true })
   const partCalled = (name: string) => [...shelf.parts.values()].find(({ body }) => body.name === name)!
   const lotOf = (part: string) => [...shelf.lots.values()].find(({ body }) => body.part === part)?.id ?? null

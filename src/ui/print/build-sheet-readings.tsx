@@ -23,6 +23,7 @@ const POINTS: readonly DataPoint[] = [
   'finishedRunOut',
 ]
 const MOST_COLUMNS = 12 // arrows beside one another on the width of the paper
+const FEW = 8 // more stand closer, in smaller letters
 
 interface BuildSheetReadingsProps {
   /** As built; none while nothing is. */
@@ -35,13 +36,14 @@ export function BuildSheetReadings({ arrows, planned }: BuildSheetReadingsProps)
     no: arrows[at]?.no ?? at + 1,
     arrow: arrows[at],
   }))
+  const isRead = arrows.some((arrow) => POINTS.some((point) => accepted(arrow, point) !== undefined))
   const tables = Array.from({ length: Math.ceil(columns.length / MOST_COLUMNS) }, (_, at) =>
     columns.slice(at * MOST_COLUMNS, (at + 1) * MOST_COLUMNS),
   )
   return tables.map((own) => (
-    <div key={own[0]!.no} className={look.readings}>
+    <div key={own[0]!.no} className={own.length > FEW ? `${look.readings} ${look.many}` : look.readings}>
       <DataTable
-        caption={arrows.length === 0 ? 'Readings, to be filled in' : 'Readings'}
+        caption={isRead ? 'Readings' : 'Readings, to be filled in'}
         columns={[{ head: 'Data point' }, ...own.map(({ no }) => ({ head: `No. ${no}`, figures: true }))]}
         rows={POINTS.map((point) => ({
           key: point,

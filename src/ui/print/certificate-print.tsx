@@ -33,6 +33,7 @@ export function CertificatePrint({ open }: { open: OpenJob }) {
     return <PrintSheet paper="a4" title="Certificate" facts={facts} sheets={[none]} />
   }
   const { arrows, statistics } = inspection(bench, sheet, worked)
+  const client = open.client?.['name'] ?? ''
   const counts = countsOf(bench)
   const of = <K extends 'mean' | 'spread'>(key: K) =>
     statistics?.ok ? { ...statistics, value: statistics.value[key] } : undefined
@@ -41,7 +42,7 @@ export function CertificatePrint({ open }: { open: OpenJob }) {
       <h1>Certificate</h1>
       <p>
         <Label>
-          {open.client?.['name'] ?? ''} Job {job.code}, signed off {showMoment(last.at)} by {last.by} as version{' '}
+          {client === '' ? '' : `${client}. `}Job {job.code}, signed off {showMoment(last.at)} by {last.by} as version{' '}
           {last.version}. Ordered {sheet.plan.quantity}, started {counts.started}, scrapped {counts.scrapped}, accepted{' '}
           {counts.accepted}.
         </Label>

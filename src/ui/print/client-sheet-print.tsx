@@ -11,6 +11,7 @@ import { Label } from '../figures/label'
 import { EnvelopeTable } from '../sheet/tools/envelope-table'
 import { CLIENT_CAUTIONS } from '../words/client-cautions'
 import { madeForWords } from '../words/made-for-words'
+import { counted } from '../words/format'
 import { CARE } from '../words/paper-words'
 import { ENVELOPE_WORDS } from '../words/tool-words'
 import { jobFacts } from './facts-of'
@@ -37,6 +38,9 @@ export function ClientSheetPrint({ open }: { open: OpenJob }) {
   const inspected = job.bench === null ? undefined : inspection(job.bench, sheet, worked)
   const mean = inspected?.finished?.ok ? { ...inspected.finished, value: inspected.finished.value.mean } : undefined
   const { figures } = worked
+  const whose = [open.client?.['name'], sheet.hunt.quarry]
+    .filter((word) => word !== undefined && word !== '')
+    .join(', ')
   const within = sheetEnvelope(sheet, worked, cutFigures(sheet, worked))
   const bow = 'your bow was not measured'
   const stretched = 'beyond the weights shot from your bow'
@@ -45,9 +49,9 @@ export function ClientSheetPrint({ open }: { open: OpenJob }) {
       <h1>Your arrows</h1>
       <p>
         <Label>
-          {[open.client?.['name'], sheet.hunt.quarry].filter((word) => word !== undefined && word !== '').join(', ')}.{' '}
-          {sheet.plan.quantity} arrows, cut to {sheet.plan.c2cIn} in of shaft, fletched {sheet.plan.fletchSide}.{' '}
-          {madeForWords(sheet.bow)}
+          {whose === '' ? '' : `${whose}. `}
+          {counted(sheet.plan.quantity, 'arrow')}, cut to {sheet.plan.c2cIn} in of shaft, fletched{' '}
+          {sheet.plan.fletchSide}. {madeForWords(sheet.bow)}
         </Label>
       </p>
       <FigureList columns={2}>

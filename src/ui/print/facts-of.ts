@@ -25,8 +25,8 @@ export function jobFacts(job: Job, shop: string): TitleBlockFacts {
     shop,
     job: job.code,
     record: hash === undefined ? job.code : codeOf(hash),
-    version: last?.version ?? frozen?.version ?? 0,
-    hash: hash?.slice(0, SHORT_HASH) ?? 'not frozen',
+    version: last?.version ?? frozen?.version ?? null,
+    hash: hash?.slice(0, SHORT_HASH) ?? null,
     made: showDayAndYear((last?.at ?? frozen?.at ?? job.updatedAt).slice(0, 10)),
   }
 }

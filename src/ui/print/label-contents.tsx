@@ -20,11 +20,16 @@ const CodePicture = ({ text }: { text: string }) => (
   />
 )
 
-const Foot = ({ facts, at }: { facts: TitleBlockFacts; at: string }) => (
+const SHORT_HASH = 8 // letters
+
+/** @param of the record's code, where the label does not already stand under it */
+const Foot = ({ facts, of, at }: { facts: TitleBlockFacts; of?: string; at: string }) => (
   <small className={look.foot}>
-    {facts.record} v{facts.version}, {facts.hash.slice(0, 8)}, {at}
+    {of} v{facts.version}, {facts.hash?.slice(0, SHORT_HASH)}, <span className={look.whole}>{at}</span>
   </small>
 )
+
+const SHORT_NAME = 24 // letters, on one line of the narrowest label or two
 
 const headOf = (sheet: Sheet) =>
   sheet.plan.lines
@@ -46,7 +51,8 @@ export const BoxLabel = ({ facts, code, sheet, client, arrows, at }: BoxLabelPro
     <div className={look.text} data-label="">
       <b>{code}</b>
       <span>{facts.shop}</span>
-      <span>{client === '' ? `job ${sheet.jobCode}` : `${client}, job ${sheet.jobCode}`}</span>
+      {client === '' ? null : <span className={client.length > SHORT_NAME ? look.longName : undefined}>{client}</span>}
+      <span>job {sheet.jobCode}</span>
       <span>
         {counted(arrows, 'arrow')}, {sheet.plan.targetGr} gr
       </span>
@@ -80,7 +86,7 @@ export function ArrowTag({ facts, sheet, arrow, at }: ArrowTagProps) {
         </span>
         <span data-label="">{headOf(sheet) ?? 'no head'}</span>
         <span data-label="">
-          <Foot facts={facts} at={at} />
+          <Foot facts={facts} of={facts.record} at={at} />
         </span>
       </div>
     </>

@@ -46,7 +46,15 @@ export function LabelsPrint({ open }: { open: OpenJob }) {
   const shared = { facts, sheet }
   const client = open.client?.['name'] ?? ''
   const many = arrows.length + 1
-  const box = <BoxLabel {...shared} code={codeOf(hash)} client={client} arrows={arrows.length} at={`1 of ${many}`} />
+  const box = (
+    <BoxLabel
+      {...shared}
+      code={codeOf(hash)}
+      client={client}
+      arrows={arrows.length || sheet.plan.quantity}
+      at={`1 of ${many}`}
+    />
+  )
   const tags = arrows.map((arrow, at) => ({
     key: arrow.id,
     content: <ArrowTag {...shared} arrow={arrow} at={`${at + 2} of ${many}`} />,

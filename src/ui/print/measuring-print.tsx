@@ -37,6 +37,7 @@ export function MeasuringPrint({ open }: { open: OpenJob }) {
           <Label>{[name === '' ? '' : `For ${name}.`, sendBackWords(due)].join(' ')}</Label>
         </p>
       )}
+      <p className={look.caution}>{MEASURING_CAUTION}</p>
       <ol className={items.length > FEW ? look.many : look.items}>
         {items.map(({ measure, open: owed }) => (
           <li key={measure} className={look.item}>
@@ -59,7 +60,6 @@ export function MeasuringPrint({ open }: { open: OpenJob }) {
           </li>
         ))}
       </ol>
-      <p className={look.caution}>{MEASURING_CAUTION}</p>
     </>
   )
   return <PrintSheet paper="a4" title="Measuring sheet" facts={jobFacts(job, rules.shopName)} sheets={[page]} />

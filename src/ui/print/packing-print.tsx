@@ -21,51 +21,63 @@ export function PackingPrint({ open }: { open: OpenJob }) {
     return kind === 'broadhead' || kind === 'field point'
   })
   const head = sheet?.parts.find(({ id }) => id === headLine?.part)?.part.name ?? 'no head'
+  const client = open.client?.['name'] ?? ''
   const page = (
     <>
       <h1>Packing list</h1>
-      <DataTable
-        caption="Arrows and their heads, by number"
-        columns={[
-          { head: 'In the box' },
-          { head: 'Arrow' },
-          { head: 'Finished, gr', figures: true },
-          { head: 'Head' },
-          { head: 'Head, gr', figures: true },
-        ]}
-        rows={arrows.map((arrow) => {
-          const own = arrow.fitted.find(({ line }) => line === headLine?.id)
-          const weight = (point: 'finishedWeight' | 'headWeight') => {
-            const kept = accepted(arrow, point)
-            return kept === undefined ? (
-              '–'
-            ) : (
-              <Read
-                key={point}
-                name={`packing.${arrow.no}.${point}`}
-                value={kept.reading.value}
-                unit="gr"
-                decimals={1}
-                bare
-              />
-            )
-          }
-          return {
-            key: arrow.id,
-            cells: [
-              <span key="box" className={look.tick} />,
-              <Label key="no">
-                no. {arrow.no}, {arrow.code}
-              </Label>,
-              weight('finishedWeight'),
-              <Label key="head">
-                {[own?.copy?.part.name ?? head, own?.no ?? ''].filter((word) => word !== '').join(', ')}
-              </Label>,
-              weight('headWeight'),
-            ],
-          }
-        })}
-      />
+      {client === '' ? null : (
+        <p>
+          <Label>For {client}</Label>
+        </p>
+      )}
+      {arrows.length === 0 ? (
+        <p>No arrow is on the bench yet.</p>
+      ) : (
+        <div className={look.tight}>
+          <DataTable
+            caption="Arrows and their heads, by number"
+            columns={[
+              { head: 'In the box' },
+              { head: 'Arrow' },
+              { head: 'Finished, gr', figures: true },
+              { head: 'Head' },
+              { head: 'Head, gr', figures: true },
+            ]}
+            rows={arrows.map((arrow) => {
+              const own = arrow.fitted.find(({ line }) => line === headLine?.id)
+              const weight = (point: 'finishedWeight' | 'headWeight') => {
+                const kept = accepted(arrow, point)
+                return kept === undefined ? (
+                  '–'
+                ) : (
+                  <Read
+                    key={point}
+                    name={`packing.${arrow.no}.${point}`}
+                    value={kept.reading.value}
+                    unit="gr"
+                    decimals={1}
+                    bare
+                  />
+                )
+              }
+              return {
+                key: arrow.id,
+                cells: [
+                  <span key="box" className={look.tick} />,
+                  <Label key="no">
+                    no. {arrow.no}, {arrow.code}
+                  </Label>,
+                  weight('finishedWeight'),
+                  <Label key="head">
+                    {[own?.copy?.part.name ?? head, own?.no ?? ''].filter((word) => word !== '').join(', ')}
+                  </Label>,
+                  weight('headWeight'),
+                ],
+              }
+            })}
+          />
+        </div>
+      )}
       <ul className={look.list}>
         {PACKING.map((item) => (
           <li key={item}>
@@ -74,7 +86,7 @@ export function PackingPrint({ open }: { open: OpenJob }) {
           </li>
         ))}
       </ul>
-      <p className={look.write}>Packed by, on</p>
+      <p className={look.write}>Packed by, on which day</p>
       <section className={look.card} aria-label="Flex card">
         <h2>Flex card: before the first shot, and after every hit</h2>
         <p>{CARE[0]}</p>

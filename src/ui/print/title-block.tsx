@@ -7,12 +7,14 @@ export interface TitleBlockFacts {
   readonly job: string
   /** The record's code: *4J7K-Q2MB*. */
   readonly record: string
-  readonly version: number
+  readonly version: number | null
   /** First letters of the record's hash. */
-  readonly hash: string
+  readonly hash: string | null
   /** The day the record was made, in words. */
   readonly made: string
 }
+
+const NONE = 'none yet' // of a job that was never frozen
 
 interface TitleBlockProps {
   title: string
@@ -30,8 +32,8 @@ export const TitleBlock = ({ title, facts, page, of }: TitleBlockProps) => (
     <dl className={look.facts}>
       <Fact name="Job" value={facts.job} />
       <Fact name="Record" value={facts.record} />
-      <Fact name="Version" value={`${facts.version}, ${facts.made}`} />
-      <Fact name="Hash" value={facts.hash} />
+      <Fact name="Version" value={`${facts.version ?? NONE}, ${facts.made}`} />
+      <Fact name="Hash" value={facts.hash ?? NONE} />
       <Fact name="Page" value={`${page} of ${of}`} />
     </dl>
   </footer>

@@ -83,23 +83,23 @@ export async function clipped(page: Page): Promise<readonly string[]> {
     const HAIR = 0.5 // px
     const boxes = [...document.querySelectorAll('main section, main section [data-part=label]')]
     return boxes.flatMap((box) => {
-      const edge = box.getBoundingClientRect()
+      // On a sheet, what stands above the title block keeps the margins, empty cells as well.
+      const content = box.querySelector(':scope > footer')?.previousElementSibling ?? box
       const inside = [...box.querySelectorAll('*')].filter(
         (each) =>
-          each.matches('img,svg') || [...each.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim()),
+          each.matches('img,svg,td,th') || [...each.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim()),
       )
       return inside.flatMap((each) => {
         const range = document.createRange()
         range.selectNodeContents(each)
-        const seen = each.matches('img,svg') ? each.getBoundingClientRect() : range.getBoundingClientRect()
+        const seen = each.matches('img,svg,td,th') ? each.getBoundingClientRect() : range.getBoundingClientRect()
+        const edge = (content.contains(each) ? content : box).getBoundingClientRect()
         const out =
           seen.left < edge.left - HAIR ||
-          seen.top < edge.top - HAIR ||
+          seen.top < box.getBoundingClientRect().top - HAIR || // a big letter's line begins above its text
           seen.right > edge.right + HAIR ||
           seen.bottom > edge.bottom + HAIR
-        const foot = box.querySelector(':scope > footer')
-        const under = foot !== null && !foot.contains(each) && seen.bottom > foot.getBoundingClientRect().top + HAIR
-        return (out || under) && seen.width > 1
+        return out && seen.width > 1 && !each.matches('.unseen')
           ? [`“${(each.textContent ?? '').slice(0, 60)}” in ${box.getAttribute('aria-label') ?? 'a label'}`]
           : []
       })
@@ -108,6 +108,16 @@ export async function clipped(page: Page): Promise<readonly string[]> {
   await page.emulateMedia({ media: null })
   return found
 }
+
+/** Places to write in that are lower than a hand needs, in mm of height. */
+export const tooLow = (page: Page, needMm = 8): Promise<readonly string[]> =>
+  page.evaluate((need) => {
+    const MM = 96 / 25.4 // px
+    return [...document.querySelectorAll('main section td:empty, main section i:empty')].flatMap((each) => {
+      const high = each.getBoundingClientRect().height / MM
+      return high > need - 0.1 ? [] : [`${(each.closest('tr') ?? each.parentElement)?.textContent ?? ''}: ${high} mm`]
+    })
+  }, needMm)
 
 let ready = false
 /** Every code that a scanner reads off a sheet. */

@@ -22,8 +22,8 @@ interface SentBook {
 }
 
 /** Opens a shop of its own on a page, with a sent order in its book. */
-export async function withOrder(page: Page, arrows = FEW): Promise<SentOrder> {
-  const order = await sentOrder(BUILT_AT, arrows)
+export async function withOrder(page: Page, arrows = FEW, client?: string): Promise<SentOrder> {
+  const order = await sentOrder(BUILT_AT, arrows, client)
   // By now one of its parts is no longer made.
   const { id, hash, body } = order.partCalled(GONE)
   await order.commit({
