@@ -2,6 +2,7 @@
 import type { Page } from '@playwright/test'
 import { expectAccessible, RULES_OF } from './support/accessible'
 import { describe, expect } from './support/fixtures'
+import { hiddenFocus } from './support/hidden-focus'
 import { it } from './support/sent-book'
 
 const WIDE = { width: 1440, height: 900 }
@@ -26,6 +27,7 @@ async function readEveryWay(page: Page, what: string): Promise<void> {
     const how = `${what}, ${size.width} × ${size.height}`
     if (size === NARROW) await expectAccessible(page, how, RULES_OF.room)
     expect(await sideways(page), `${how}: px to scroll sideways`).toBe(0)
+    if (size === ZOOMED) expect(await hiddenFocus(page), `${how}: out of sight with the focus on it`).toEqual([])
   }
   await page.setViewportSize(WIDE)
 }
@@ -60,6 +62,17 @@ describe('every page, in every light and at every size', () => {
       await expect(page.locator('h1:visible, main section[aria-label]:visible').first(), each).toBeVisible()
       await readEveryWay(page, each)
     }
+  })
+
+  it('and a dialog at 400 % is read from its top, all of it in reach', async ({ page, book }) => {
+    await page.setViewportSize(ZOOMED)
+    await page.goto(`./#/job/${book.order.job.id}/send`)
+    await page.getByRole('button', { name: 'Repair no. 2' }).click()
+    const dialog = page.getByRole('dialog')
+    await expect(dialog.getByRole('heading')).toBeInViewport({ ratio: 1 })
+    expect(await hiddenFocus(page), 'out of sight with the focus on it').toEqual([])
+    expect(await dialog.evaluate((box) => box.scrollWidth - box.clientWidth), 'px to scroll sideways').toBe(0)
+    await page.setViewportSize(WIDE)
   })
 
   it('is so before any book is open', async ({ browser, address }) => {

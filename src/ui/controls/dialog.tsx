@@ -18,10 +18,16 @@ interface DialogProps {
 export function Dialog({ title, onClose, children, actions, firm = false }: DialogProps) {
   const id = useId()
   const ref = useRef<HTMLDialogElement>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     const dialog = ref.current
     const before = document.activeElement
     dialog?.showModal()
+    // Where all of it scrolls, it is read from the top, cautions first.
+    if (dialog !== null && heading.current !== null && dialog.scrollHeight > dialog.clientHeight) {
+      heading.current.tabIndex = -1 // not before: the dialog would always begin there
+      heading.current.focus()
+    }
     return () => {
       dialog?.close()
       if (before instanceof HTMLElement) before.focus()
@@ -36,7 +42,7 @@ export function Dialog({ title, onClose, children, actions, firm = false }: Dial
       onClose={onClose}
       {...{ closedby: firm ? 'closerequest' : 'any' }}
     >
-      <h2 id={id} className={look.title}>
+      <h2 id={id} ref={heading} className={look.title}>
         {title}
       </h2>
       <div className={look.body}>{children}</div>
