@@ -102,10 +102,10 @@ export function KitPlan({ open }: { open: OpenJob }) {
           </fieldset>
         ))}
       </div>
-      <p>
+      <p className={look.leave}>
         <Button kind="primary" onClick={() => void give('built')}>
           Build the kit on the bench
-        </Button>{' '}
+        </Button>
         <Button onClick={() => void give('sent')}>Send the kit today</Button>
       </p>
       <Status>{said}</Status>

@@ -21,6 +21,7 @@ export const EnvelopeTable = ({ name, within, caption, captionUnseen = false }: 
   <DataTable
     caption={caption}
     captionUnseen={captionUnseen}
+    blocks
     columns={[
       { head: 'What may move' },
       { head: 'May fall by', figures: true },
