@@ -6,7 +6,6 @@ import { jobAfter, jobOf } from '../domain/job/job'
 import type { Event } from '../domain/records/event'
 import { endAfter, orderEnd } from '../domain/records/event-order'
 import type { OrderEnd } from '../domain/records/event-order'
-import { readEvent } from '../domain/records/read-event'
 import type { AnyEvent } from '../domain/records/read-event'
 import type { AnyFact } from '../domain/records/read-fact'
 import { readable } from '../domain/records/read-fact'
@@ -18,6 +17,7 @@ import type { AppRepository } from './app-repository'
 export interface OpenJob {
   readonly job: Job
   readonly events: readonly AnyEvent[]
+  readonly end: OrderEnd
   readonly unread: readonly Unread[]
   readonly sheets: ReadonlyMap<Hash, Sheet>
   readonly asBuilts: ReadonlyMap<Hash, AsBuilt>
@@ -44,18 +44,17 @@ export async function openJobWith(
   open: OpenJob,
   written: readonly Event[],
 ): Promise<OpenJob | null> {
-  const read = written.filter((event) => event.job === open.job.id).map((event) => readEvent(event))
-  const added = read.flatMap((each) => (each.kind === 'ok' ? [each.event] : []))
-  const isLast = added.reduce<OrderEnd | undefined>((end, event) => end && endAfter(end, event), orderEnd(open.events))
+  // Of today's schema and checked before it was written.
+  const added = written.filter((event) => event.job === open.job.id) as unknown as readonly AnyEvent[]
+  const end = added.reduce<OrderEnd | undefined>((before, event) => before && endAfter(before, event), open.end)
   const job = added.reduce<Job | null>(jobAfter, open.job)
-  if (job === null || isLast === undefined || added.length < read.length || standsElsewhere(job, open.job)) {
-    return openJob(repository, open.job.id)
-  }
+  if (job === null || end === undefined || standsElsewhere(job, open.job)) return openJob(repository, open.job.id)
   const notes = await notesOf(repository, added)
   return {
     ...open,
     job,
     events: [...open.events, ...added],
+    end,
     notes: notes.length === 0 ? open.notes : new Map([...open.notes, ...notes]),
   }
 }
@@ -82,6 +81,7 @@ export async function openJob(repository: AppRepository, id: string): Promise<Op
   return {
     job,
     events,
+    end: orderEnd(events),
     unread,
     sheets: bodies(facts, 'sheet'),
     asBuilts: bodies(facts, 'asBuilt'),

@@ -2,6 +2,7 @@
  * The other order: the front is bonded and the bare shaft tuned before it is fletched. What is weighed on the way is then an
  * arrow without its vanes, and weighed fletched is the whole of it.
  */
+import { remembered } from '../remembered'
 import type { Sheet } from '../sheet/sheet'
 import type { Bench } from './bench'
 import type { Step } from './route'
@@ -13,4 +14,6 @@ export function isFletchedLast(route: readonly Pick<Step, 'key'>[]): boolean {
 
 /** The sheet with the route that this set is on. */
 export const onItsRoute = (sheet: Sheet, { route }: Pick<Bench, 'route'>): Sheet =>
-  route === null ? sheet : { ...sheet, route: [...route] }
+  route === null ? sheet : withRoute(sheet, route)
+
+const withRoute = remembered((sheet: Sheet, route: readonly Step[]): Sheet => ({ ...sheet, route: [...route] }))

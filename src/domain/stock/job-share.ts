@@ -6,6 +6,7 @@ import type { BenchArrow } from '../bench/bench'
 import { onItsRoute } from '../bench/fletched-last'
 import type { Job } from '../job/job'
 import type { Hash, Id } from '../records/scalars'
+import { remembered } from '../remembered'
 import type { Sheet } from '../sheet/sheet'
 import type { ArrowLine } from './arrow-lines'
 import { arrowLines } from './arrow-lines'
@@ -51,7 +52,7 @@ export function jobShares(job: Job, sheetOf: (hash: Hash) => Sheet | undefined):
   }
   if (sheet !== undefined && job.bench !== null) {
     const own = onItsRoute(sheet, job.bench)
-    for (const arrow of job.bench.arrows) tell(arrow, own, at)
+    for (const arrow of job.bench.arrows) for (const share of sharesOf(arrow, own)) add(at(share.subject), arrow, share)
   }
   return new Map(
     [...tallies].map(([subject, tally]) => [
@@ -61,18 +62,34 @@ export function jobShares(job: Job, sheetOf: (hash: Hash) => Sheet | undefined):
   )
 }
 
-function tell(arrow: BenchArrow, sheet: Sheet, at: (subject: Id) => Tally): void {
+/** What one arrow has of a lot, or says of a subject; not more than one of these at a time. */
+interface ArrowShare {
+  readonly subject: Id
+  readonly reserved?: number
+  readonly used?: number
+  readonly isOnIt?: boolean
+  readonly weighed?: Weighing
+}
+
+/** A save changes one arrow of the set; the others' need not be worked out again. */
+const sharesOf = remembered((arrow: BenchArrow, sheet: Sheet): readonly ArrowShare[] => {
   const lines = arrowLines(sheet, arrow)
-  for (const line of lines) {
-    if (line.lot === null) continue
+  const held = lines.flatMap((line): readonly ArrowShare[] => {
+    if (line.lot === null) return []
     const spent = isSpent(line.part.kind, arrow)
     // A scrapped arrow gives back what can go back.
-    if (!spent && arrow.state === 'scrapped') continue
-    const own = at(line.lot)
-    if (spent || isCounted(line)) own.arrows.push(arrow.code)
-    if (!isCounted(line)) continue
-    if (spent) own.used += line.count
-    else own.reserved += line.count
-  }
-  for (const { subject, ...weighing } of benchWeighings(arrow, lines, sheet)) at(subject).weighed.push(weighing)
+    if (!spent && arrow.state === 'scrapped') return []
+    const counted = isCounted(line)
+    const pieces = !counted ? {} : spent ? { used: line.count } : { reserved: line.count }
+    return [{ subject: line.lot, isOnIt: spent || counted, ...pieces }]
+  })
+  const said = benchWeighings(arrow, lines, sheet).map(({ subject, ...weighed }) => ({ subject, weighed }))
+  return [...held, ...said]
+})
+
+function add(tally: Tally, arrow: BenchArrow, { reserved = 0, used = 0, isOnIt = false, weighed }: ArrowShare): void {
+  tally.reserved += reserved
+  tally.used += used
+  if (isOnIt) tally.arrows.push(arrow.code)
+  if (weighed !== undefined) tally.weighed.push(weighed)
 }
