@@ -54,6 +54,18 @@ describe('the first time at the bench', () => {
     await expect(page.getByText('Not spun: take as much off either end.')).toBeVisible()
   })
 
+  it('does not close a step over an entry that was typed and not taken', async ({ page }) => {
+    const set = await startedSet(1)
+    await openBench(page, set)
+    await page.goto(`./#/job/${set.job.id}/bench/square/1`)
+    await page.getByText('Also to read:').getByRole('button').last().click()
+    await page.locator('[name=reading]').fill('0.002')
+    await button(page, 'Done, next').click()
+    await expect(page.getByText('“0.002” is typed and not taken yet: take it, or clear it first.')).toBeVisible()
+    await expect(page.locator('[name=reading]')).toHaveValue('0.002')
+    await expect(page.locator('[name=reading]')).toBeFocused()
+  })
+
   it('names the unit that the huge figure is shown in', async ({ page }) => {
     const set = await startedSet(1)
     await openBench(page, set)

@@ -17,7 +17,7 @@ const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 const ISO = /^(\d{4})-(\d{1,2})-(\d{1,2})$/
 const WORD_SECOND = /^(\d{1,2})(?:st|nd|rd|th)?[ ./-]*([a-z]{3,9})\.?[ ,./-]*(\d{4}|\d{2})?$/
 const WORD_FIRST = /^([a-z]{3,9})\.?[ ./-]*(\d{1,2})(?:st|nd|rd|th)?(?:[ ,./-]+(\d{4}|\d{2}))?$/
-const NUMBERS = /^(\d{1,2})[ ./-]+(\d{1,2})(?:[ ./-]+(\d{4}|\d{2}))?$/
+const NUMBERS = /^(\d{1,2})[ ./-]+(\d{1,2})(?:[ ./-]+(\d{4}|\d{2})|\.)?$/
 
 /** @param today an ISO day; stands in for a missing year */
 export function parseDay(text: string, today: string): DayEntry {

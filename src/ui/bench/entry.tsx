@@ -15,6 +15,7 @@ import type { Sheet } from '../../domain/sheet/sheet'
 import { Button } from '../controls/button'
 import { Notice } from '../controls/notice'
 import { inGramsWords, pointInLine, pointWord, readingText, refusedWords, slipWords } from '../words/bench-words'
+import { untakenWords } from '../words/done-words'
 import { scaleRefusedWords, takeWords } from '../words/scale-words'
 import { writtenUnit } from '../words/unit-words'
 import look from './bench.module.css'
@@ -80,6 +81,12 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
           ? ''
           : refusedWords(label, answer, point)
   const grams = answer?.kind === 'asked' ? answer.slips.find(isGrams) : undefined
+  /** What is typed and not taken would go with the step. */
+  function leave() {
+    if (shown === '') return finish.done()
+    onSaid(untakenWords(shown))
+    input.current?.focus()
+  }
   const canConfirm = step.confirm !== 'none' && (thing.point === null || isLooking)
   return (
     <form
@@ -164,7 +171,7 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
             // Where nothing is read, Enter confirms.
             // oxlint-disable-next-line jsx-a11y/no-autofocus
             autoFocus={point === null}
-            onClick={finish.done}
+            onClick={leave}
           >
             {step.confirm === 'set' ? 'Done, the whole set' : 'Done, next'}
           </Button>

@@ -17,3 +17,7 @@ export const NOTHING_TO_UNDO =
 
 export const pastHoldWords = (hold: string): string =>
   `Hold point: “${hold}” comes first, for the whole set. Going past it is a deviation, to be decided before signing off.`
+
+/** *Done* was pressed over an entry. */
+export const untakenWords = (text: string): string =>
+  `“${text.slice(0, 40)}” is typed and not taken yet: take it, or clear it first.`

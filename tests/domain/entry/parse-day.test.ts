@@ -40,6 +40,7 @@ describe('parseDay', () => {
     ['29 Feb 2100', 'no such day'],
     ['2027-13-01', 'no such day'],
     ['32/13/2027', 'no such day'],
+    ['31.2.', 'no such day'],
     ['3/4/2027', 'two readings'],
   ])('says that %j is %s', (text, code) => {
     expect(day(text)).toBe(code)
