@@ -12,6 +12,7 @@ import { WEIGHED_TOGETHER } from './data-points'
 import type { BenchArrow } from './bench'
 import { accepted } from './bench'
 import { ownGeometry } from './own-sheet'
+import { shaftToCome } from './shaft-to-come'
 import { takenOff } from './trim-advice'
 
 interface ArrowAsRead {
@@ -21,13 +22,13 @@ interface ArrowAsRead {
 }
 
 /** Parts weighed together share what was read as they share what is expected. */
-function asRead(items: readonly PlanItem[], arrow: BenchArrow): readonly PlanItem[] {
+function asRead(items: readonly PlanItem[], arrow: BenchArrow, own: Sheet): readonly PlanItem[] {
   return items.map((each) => {
     if (each.at.kind === 'glue') return each
     const group = WEIGHED_TOGETHER.find(([, kinds]) => kinds.includes(each.part.kind))
     const point = each.part.kind === 'shaft' ? 'cutWeight' : group?.[0]
     const read = point && accepted(arrow, point)?.reading.value
-    if (read === undefined) return each
+    if (read === undefined) return { ...each, item: shaftToCome(each, arrow, own) }
     const together = items.filter(
       ({ at, part }) => at.kind === 'part' && (part.kind === each.part.kind || group?.[1].includes(part.kind)),
     )
@@ -41,7 +42,7 @@ function asRead(items: readonly PlanItem[], arrow: BenchArrow): readonly PlanIte
 export function arrowAsRead(arrow: BenchArrow, own: Sheet): ArrowAsRead | undefined {
   const whole = ownGeometry(own)
   if (whole === undefined) return undefined
-  const items = asRead(planItems(own, whole), arrow)
+  const items = asRead(planItems(own, whole), arrow, own)
   const post = postOf(whole)
   const off = post === undefined ? undefined : trimLength(takenOff(arrow), post)
   const geometry = off?.ok ? (ownGeometry(own, inMillimetres(off.value.length)) ?? whole) : whole

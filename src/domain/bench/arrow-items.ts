@@ -3,41 +3,20 @@
  * everything inside it, the rest is expected.
  */
 import type { ForecastItem } from '../../core/weight/forecast-item'
-import { readItem } from '../../core/weight/forecast-item'
-import { scaleError } from '../../core/weight/scale-error'
-import { grains, hours } from '../../core/quantity'
 import type { PlanItem } from '../sheet/plan-items'
 import type { Sheet } from '../sheet/sheet'
 import type { PartKind } from '../stock/part'
 import type { BenchArrow } from './bench'
 import { accepted } from './bench'
-import type { KeptReading } from './built'
 import type { DataPoint } from './data-points'
 import { WEIGHED_TOGETHER } from './data-points'
 import { isFletchedLast } from './fletched-last'
-import { ownItems } from './own-sheet'
+import { ownItems, ownSheet } from './own-sheet'
+import { itemOf } from './reading-item'
+import { shaftToCome } from './shaft-to-come'
 
 /** The wholes, latest in the build first: reading one settles everything inside it. */
 const DRY_POINTS = ['edgeWeight', 'trimWeight', 'dryWeight'] as const
-
-const TYPICAL_SCALE = { repeatability: grains(0.07), driftPerHour: grains(0.1) } // common practice, no source [CP]
-
-/** A reading as an item of the forecast, with the errors of the scale that it came off. */
-export function itemOf(kept: KeptReading, name: string, sheet: Sheet): ForecastItem {
-  const { scale: named, value, takenAt } = kept.reading
-  const scale = sheet.rules.scales.find((each) => each.name === named) ?? sheet.rules.scales[0]
-  const error = scaleError(
-    {
-      step: grains(scale?.resolutionGr ?? 0.1),
-      calibration: grains(scale?.calibrationGr ?? 0.1),
-      ...TYPICAL_SCALE,
-    },
-    hours(0),
-  )
-  const none = { own: TYPICAL_SCALE.repeatability, shared: grains(0) }
-  const ref = `${kept.by}, ${takenAt.slice(0, 16).replace('T', ' ')}`
-  return readItem({ name, sharedKey: `scale:${named}`, ref }, grains(value), error.ok ? error.value : none)
-}
 
 export const isFrontGlueItem = ({ name }: ForecastItem) => name === 'glue, post' || name === 'glue, collar'
 
@@ -128,7 +107,8 @@ function itemsBeforeFletching(arrow: BenchArrow, planned: readonly PlanItem[], s
   const front = groups(WEIGHED_TOGETHER.filter((group) => !isRear(group)))
   if (fletched !== undefined) return [fletched, ...front, ...frontGlue]
   const cut = whole('cutWeight', 'cut shaft')
-  const shaft = cut === undefined ? items.filter(isOf(['shaft'])).map((each) => each.item) : [cut]
+  const own = ownSheet(arrow, sheet)
+  const shaft = cut === undefined ? items.filter(isOf(['shaft'])).map((each) => shaftToCome(each, arrow, own)) : [cut]
   const rear = groups(WEIGHED_TOGETHER.filter(isRear))
   const vaneGlue = items.filter(isVaneGlue).map((each) => each.item)
   return [...shaft, ...rear, ...vaneGlue, ...front, ...frontGlue]
