@@ -15,6 +15,7 @@ const JOBS = Number(process.env['LARGE_JOBS'] ?? 3000)
 const ARROWS = Math.round((JOBS * 40) / 3)
 const READINGS = ARROWS * 10
 const SLOWDOWN = 4
+const LOOK = 500 // ms between two looks at the memory
 const LOTS_AT_ONCE = 20 // of the generated book: one a part
 
 const { check, close } = tally()
@@ -97,18 +98,18 @@ async function opening(page: Page, address: string) {
   })
 }
 
-/** What a work gives, and by how many megabytes the page's script memory rose over what it held before. */
+/** What a work gives, and by how many megabytes what the page's script holds, garbage aside, rose over what it held before. */
 async function watched<T>(page: Page, work: () => Promise<T>): Promise<readonly [T, number]> {
   const session = await page.context().newCDPSession(page)
   const used = async () => (await session.send('Runtime.getHeapUsage')).usedSize / 1e6
-  await session.send('HeapProfiler.collectGarbage')
-  const before = await used()
+  const held = () => session.send('HeapProfiler.collectGarbage').then(used)
+  const before = await held()
   let peak = before
   let isDone = false
   const watching = (async () => {
     while (!isDone) {
-      peak = Math.max(peak, await used())
-      await new Promise((go) => setTimeout(go, 100))
+      peak = Math.max(peak, await held())
+      await new Promise((go) => setTimeout(go, LOOK))
     }
   })()
   const given = await work()

@@ -1,4 +1,4 @@
-/** How soon a file made to exhaust its reader is refused, in processor time of the whole process: 3 s at most. */
+/** Staging a backup: how soon a file made to exhaust its reader is refused, in processor time of the whole process: 3 s at most. */
 import { readBackup } from '@/storage/backup/read-backup'
 import { live } from '@tests/storage/random-book'
 import { backupOf, fileOf } from '@tests/storage/backup/backup-of'
