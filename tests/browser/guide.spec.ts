@@ -9,7 +9,7 @@ import { describe, expect, it } from './support/fixtures'
 
 const KEPT = 'docs/pictures'
 const FOLDER = process.env['GUIDE'] === undefined ? 'test-results/guide' : KEPT
-const PATIENT = { timeout: 40_000 } // a busy machine fills the demo shop more slowly
+const PATIENT = { timeout: 120_000 } // a busy machine fills the demo shop more slowly
 const SIZE = { width: 900, height: 640 }
 const MADE = '2026-11-25T10:00:00Z'
 

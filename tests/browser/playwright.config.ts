@@ -16,7 +16,7 @@ export default defineConfig({
     { name: 'pages', testIgnore: LONGEST },
   ],
   timeout: 600_000, // the longest is a whole job, a minute on a quiet machine; what hangs is found by the two below
-  expect: { timeout: 20_000, toPass: { timeout: 20_000 } },
+  expect: { timeout: 60_000, toPass: { timeout: 60_000 } },
   reporter: [['list'], ['../run/playwright-counts.ts']],
   use: {
     launchOptions: { executablePath: CHROMIUM, args: [...CHROMIUM_FLAGS] },
@@ -24,6 +24,6 @@ export default defineConfig({
     timezoneId: 'UTC',
     viewport: { width: 1440, height: 900 },
     screenshot: 'only-on-failure',
-    actionTimeout: 20_000, // says which action it was, not only that time ran out
+    actionTimeout: 60_000, // says which action it was, not only that time ran out
   },
 })

@@ -11,7 +11,7 @@ const LOADS = process.env['TEST_SIZE'] === 'release' ? 20 : 2
 async function demoShop(page: Page): Promise<CDPSession> {
   await page.goto('./')
   await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-  await expect(page.getByRole('link', { name: /Achterberg/ })).toBeVisible({ timeout: 60_000 })
+  await expect(page.getByRole('link', { name: /Achterberg/ })).toBeVisible({ timeout: 120_000 })
   const session = await page.context().newCDPSession(page)
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
   return session

@@ -17,7 +17,7 @@ import { digitsOutsideMarks } from './support/digits-outside-marks'
 import { describe, expect, it } from './support/fixtures'
 import { withOrder } from './support/sent-book'
 
-const PATIENT = { timeout: 40_000 }
+const PATIENT = { timeout: 120_000 }
 
 async function addBackup(page: Page, buffer: Buffer<ArrayBuffer>) {
   await page.goto('./#/shop')

@@ -55,7 +55,7 @@ describe('the sheet', () => {
     await expect(page.getByText(/a search takes 50/)).toBeVisible()
     await wished.fill('815')
     await page.getByRole('button', { name: 'Search the shelf' }).click()
-    await expect(page.getByText(/found among/)).toBeVisible({ timeout: 20_000 })
+    await expect(page.getByText(/found among/)).toBeVisible({ timeout: 120_000 })
     const finished = page.locator('[data-figure="find.1.finished"]')
     await expect(finished).toHaveAttribute('data-value', /^81[45]/)
     expect(await digitsOutsideMarks(page)).toEqual([])
@@ -70,7 +70,7 @@ describe('the sheet', () => {
   }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-    await page.getByRole('button', { name: 'New call' }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.getByRole('button', { name: 'New call' }).click({ timeout: 120_000 }) // filling the shop, on a busy machine
     await page.waitForURL(/#\/job\/.+/)
     await page.goto(`./#/job/${jobOf(page)}/sheet`)
     for (const [kind, name] of PARTS) await addFromShelf(page, kind, name)
@@ -102,7 +102,7 @@ describe('the sheet', () => {
   it('says what brings a reserve back into its band, and the cut it names does so', async ({ page }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-    await page.getByRole('link', { name: /Achterberg/ }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.getByRole('link', { name: /Achterberg/ }).click({ timeout: 120_000 }) // filling the shop, on a busy machine
     await page.waitForURL(/#\/job\/.+/)
     const job = jobOf(page)
     await goTo(page, job, 'bow')
@@ -130,7 +130,7 @@ describe('the sheet', () => {
   it('shows the straightest window of a shaft that was spun, and follows the C2C', async ({ page }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-    await page.getByRole('link', { name: /Oyelaran/ }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.getByRole('link', { name: /Oyelaran/ }).click({ timeout: 120_000 }) // filling the shop, on a busy machine
     await page.waitForURL(/#\/job\/.+/)
     const job = jobOf(page)
     await page.goto(`./#/job/${job}/sheet`)
@@ -172,7 +172,7 @@ describe('the sheet', () => {
   it('has its lines replaced, counted and put in order, by hand and by keys', async ({ page }) => {
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-    await page.getByRole('link', { name: /Achterberg/ }).click({ timeout: 40_000 }) // filling the shop, on a busy machine
+    await page.getByRole('link', { name: /Achterberg/ }).click({ timeout: 120_000 }) // filling the shop, on a busy machine
     await page.goto(page.url().replace(/\/?$/, '/sheet'))
     const names = page.locator('[data-line] > button')
     const first = ['Head', 'Collar', 'Insert', 'Shaft']

@@ -5,7 +5,6 @@ import { addFromShelf, jobOf } from './support/plan-arrow'
 
 describe('a lot counted to nothing', () => {
   it('stays on the sheet that names it, is offered to no other line, and is on its part’s page', async ({ page }) => {
-    it.setTimeout(120_000)
     await page.goto('./')
     await page.getByRole('button', { name: 'Look around the demo shop' }).click()
     await page.getByRole('button', { name: 'New call' }).first().click()

@@ -214,7 +214,7 @@ const SHOPS: readonly Shop[] = [
     targetGr: 900,
     async enter(page) {
       await page.getByRole('button', { name: 'Look around the demo shop' }).click()
-      await expect(page.getByText('Maren Tolliver')).toBeVisible({ timeout: 30_000 }) // the shop is being filled
+      await expect(page.getByText('Maren Tolliver')).toBeVisible({ timeout: 120_000 }) // the shop is being filled
     },
     async stock(page) {
       for (const [kind, name] of PARTS) await addFromShelf(page, kind, name)

@@ -10,7 +10,7 @@ import { sentOrder } from '@tests/support/sent-order'
 import { expect, it as base } from './fixtures'
 import { problemsOf } from './problems'
 
-const PATIENT = { timeout: 40_000 } // a busy machine checks and adds the file more slowly
+const PATIENT = { timeout: 120_000 } // a busy machine checks and adds the file more slowly
 const GONE = 'Clip 11'
 const FEW = 3
 const ARROWS = 6 // fill every paper of a usual set
