@@ -43,6 +43,7 @@ export interface Built {
   readonly weighedAgain: ReadonlySet<Id>
 }
 
+const SOME_DAY = '2026-01-01T00:00:00.000Z' // of a build nobody asks the date of
 const MOST_ACTIONS = 2000 // a set of twelve takes about four hundred
 
 interface AtBench {
@@ -53,12 +54,19 @@ interface AtBench {
   readonly confirm: () => Promise<Job>
 }
 
-/** @param id of a new deviation */
+interface Hand {
+  readonly perform: Perform
+  /** Of a new deviation. */
+  readonly id: () => Id
+  /** When the readings were taken. */
+  readonly takenAt?: string
+}
+
 export async function simulatedBuild(
   started: Job,
   sheet: Sheet,
   dice: Dice,
-  { perform, id }: { readonly perform: Perform; readonly id: () => Id },
+  { perform, id, takenAt = SOME_DAY }: Hand,
   { until, wipesByEye = false }: Habits = {},
 ): Promise<Built> {
   const worked = sheetFigures(sheet)
@@ -87,11 +95,13 @@ export async function simulatedBuild(
       const shown = typed(at, value, dice, drifts.get(step.key))
       const landed = at === 'finishedWeight' ? landedWet(forecastOf(own), sheet) : undefined
       if (landed === undefined || isWithin(Number(shown), landed.limit))
-        return perform(readEvents(job.id, own, step.key, at, shown, id))
+        return perform(readEvents(own, { job: job.id, step: step.key, point: at, raw: shown, id, takenAt }))
       // The bench asks; the scale is checked with its weight, and the arrow weighed again.
       drifts.set(step.key, 0)
       weighedAgain.add(arrow.id)
-      return perform(readEvents(job.id, own, step.key, at, typed(at, value, dice), id))
+      return perform(
+        readEvents(own, { job: job.id, step: step.key, point: at, raw: typed(at, value, dice), id, takenAt }),
+      )
     }
     const at: AtBench = { arrow, real, read, confirm }
     if (point !== null) job = await read(point)
@@ -119,15 +129,15 @@ interface Own {
 const forecastOf = ({ bench, arrow, sheet, worked }: Own) =>
   setLanding(bench, sheet, worked.items).arrows.get(arrow.id)!
 
+interface Typed extends Required<Pick<Hand, 'id' | 'takenAt'>> {
+  readonly job: Id
+  readonly step: string
+  readonly point: DataPoint
+  readonly raw: string
+}
+
 /** The reading, and out of its limits the deviation that it opens and how it was decided. */
-function readEvents(
-  job: Id,
-  own: Own,
-  step: string,
-  point: DataPoint,
-  raw: string,
-  id: () => Id,
-): readonly EventDraft[] {
+function readEvents(own: Own, { job, step, point, raw, id, takenAt }: Typed): readonly EventDraft[] {
   const scale = DATA_POINTS[point].unit === 'gr' ? 'Scale 1' : ''
   const taking = {
     point,
@@ -135,7 +145,7 @@ function readEvents(
     scale,
     stable: true,
     attempt: 1,
-    takenAt: '2026-01-01T00:00:00.000Z',
+    takenAt,
   } as const
   const answer = takeReading(raw, taking, true)
   if (answer.kind !== 'taken') throw new Error(`the bench did not take ${raw} at ${point}`)

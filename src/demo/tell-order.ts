@@ -76,6 +76,7 @@ export async function tellOrder(
     {
       perform: (events) => Promise.resolve(say(bench, { events })),
       id,
+      takenAt: bench.at,
     },
     order.to === 'trim' ? { until: 'trim' } : {},
   )

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { arrowBuiltOf } from '@/domain/bench/sign-off'
 import { inGrains } from '@/core/quantity'
 import { fillDemo } from '@/demo/fill-demo'
-import type { JobEvent } from '@/domain/job/events'
+import type { EventBody, JobEvent } from '@/domain/job/events'
 import type { Job } from '@/domain/job/job'
 import { jobAfter } from '@/domain/job/job'
 import { stateOf } from '@/domain/job/stage'
@@ -55,6 +55,17 @@ describe('the demo shop', () => {
   it('has an order at every stage', async () => {
     const { jobs } = await shop
     expect(jobs.map(stateOf)).toEqual(['sent', 'sent', 'building', 'ready to build', 'calling'])
+  })
+
+  it('has every reading taken when it was written down', async () => {
+    const { commands } = await shop
+    const read = commands.flatMap(({ at, events = [] }) =>
+      events.flatMap((event) =>
+        event.what === 'read' ? [[(event.body as EventBody<'read'>).reading, at] as const] : [],
+      ),
+    )
+    expect(read.length).toBeGreaterThan(50)
+    for (const [reading, at] of read) expect(reading).toMatchObject({ takenAt: at })
   })
 
   it('has nothing in a sent job that its as-built record does not say', async () => {
