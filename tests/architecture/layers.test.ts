@@ -89,9 +89,11 @@ const RULES: readonly {
   {
     name: 'says why a file is long',
     rule: unexplainedLength,
-    files: CODE,
+    files: Object.fromEntries(Object.entries(ALL).filter(([path]) => /\.(tsx?|mjs|css)$/.test(path))),
     planted: [
       ['src/core/x.ts', 'x()\n'.repeat(251)],
+      ['tests/x.test.ts', 'x()\n'.repeat(251)],
+      ['src/ui/x.module.css', 'a {}\n'.repeat(251)],
       ['src/core/x.ts', `// long because\n${'x()\n'.repeat(251)}`],
     ],
   },

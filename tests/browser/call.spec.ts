@@ -1,3 +1,4 @@
+// long because three calls are told from the first question to the read-back
 import type { Page } from '@playwright/test'
 import { inUnit } from '@/core/quantity'
 import { valueIn } from '@/domain/call/follows'

@@ -1,3 +1,4 @@
+// long because each thing that becomes of records needs a shop of its own to be told
 /** What becomes of records as a person sees it: somebody is forgotten, two devices are brought together, a file is kept. */
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb'
 import type { Page } from '@playwright/test'

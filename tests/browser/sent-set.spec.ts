@@ -1,3 +1,4 @@
+// long because one set that was sent is looked at from every side
 /** A set that is signed off and sent: its papers, then what comes after. One book, one page, in this order. */
 import { accepted, building } from '@/domain/bench/bench'
 import { DATA_POINT_NAMES, DATA_POINTS } from '@/domain/bench/data-points'

@@ -1,3 +1,4 @@
+// long because the builder has a rule for every turn of the way
 /**
  * A builder who takes one way or another through the job, by the dice: from the empty shop to the box and the rebuild, or to
  * a refusal that is said in words. Each page on the way shows what the core makes of the exported record, and nothing else.

@@ -1,3 +1,4 @@
+// long because it is one job
 /**
  * One order through the whole job, in the demo shop and from the empty one, with what goes wrong on the way: a slip that is corrected, a shaft that
  * wobbles and is cut unevenly, an arrow that comes out light and is mended, a deviation that has to be decided, a page

@@ -1,3 +1,4 @@
+// long because every kind of command is failed in the same way
 /**
  * Every call to the database fails once, and from some call on for ever, in every kind of command: it is written whole or
  * not at all, the answer says which, and after a rescue the book is as it was or as it should be, nothing between.

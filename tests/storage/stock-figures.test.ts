@@ -1,3 +1,4 @@
+// long because a second bookkeeping stands beside what it is held against
 import { describe, expect, it } from 'vitest'
 import { VIEW_RULES } from '@/domain/job/view-rules'
 import type { EventDraft } from '@/domain/records/write'

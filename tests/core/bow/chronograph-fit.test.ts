@@ -1,3 +1,4 @@
+// long because tables stand in it as they were printed
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { chronographFit } from '@/core/bow/chronograph-fit'

@@ -1,3 +1,4 @@
+// long because each function has its row
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Arrow } from '@/core/arrow/arrow'

@@ -1,3 +1,4 @@
+// long because all laws of the window are tried on the same shafts
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { degrees, difference, inches, inInches, inUnit, metres, radians, scaled } from '@/core/quantity'

@@ -1,3 +1,4 @@
+// long because closed forms, laws and a dense solve are held against one function
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type BeamInput, beamInput, beamWorkspace } from '@/core/stiffness/beam-mesh'
