@@ -42,10 +42,12 @@ export function shaftToCome(item: PlanItem, arrow: BenchArrow, own: Sheet): Fore
   const lot = { own: inGrains(item.item.ownSd), shared: inGrains(item.item.sharedSd) }
   const [errorOfRaw, errorOfLot] = [ownSd ** 2 + sharedSd ** 2, lot.own ** 2 + lot.shared ** 2]
   const byLot = errorOfLot === 0 ? 1 : errorOfRaw / (errorOfRaw + errorOfLot)
-  const byRaw = 1 - byLot
+  const byRaw = 1 - byLot // each by the inverse of its variance
   return {
     ...read,
     kind: 'expected',
+    origin: 'computed',
+    ref: `${read.ref}: ${raw.reading.raw} gr raw, cut from ${rawIn} to ${cutIn} in, beside what its lot weighs`,
     mean: grains(byLot * inGrains(item.item.mean) + byRaw * share * weight),
     // The little that the lot's mean still has in it counts as the arrow's own.
     ownSd: grains(Math.hypot(byRaw * ownSd, byLot * Math.hypot(lot.own, lot.shared))),

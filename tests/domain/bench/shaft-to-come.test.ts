@@ -61,6 +61,13 @@ describe('a shaft weighed raw', () => {
     expect(heavy.width).toBeLessThan(unread.width)
   })
 
+  it('is worked out, not read: its own weight by length, where its lot says as good as nothing', () => {
+    const item = come({ rawWeight: 400, rawLength: 32 }, 1e6)
+    expect(inGrains(item.mean)).toBeCloseTo(350, 6) // 400 · 28/32, by hand
+    expect(item).toMatchObject({ kind: 'expected', origin: 'computed' })
+    expect(item.ref).toContain('400 gr raw, cut from 32 to 28 in')
+  })
+
   it('never widens the band of its own arrow, whatever its lot is known to', () => {
     fc.assert(
       fc.property(
