@@ -59,6 +59,7 @@ describe('the first time at the bench', () => {
     await openBench(page, set)
     await page.goto(`./#/job/${set.job.id}/bench/square/1`)
     await read(page, '0.001')
+    await expect(page.locator('h1').first()).toHaveText('Receive') // taken, and on to what is open
     await page.goto(`./#/job/${set.job.id}/bench/square/1`)
     await expect(button(page, 'Done, next')).toBeVisible()
     await button(page, 'End squareness').click()
