@@ -1,7 +1,7 @@
 /** The fence: old code can open a newer book, so every transaction that writes asks the book first. */
 import type { Tally } from '../domain/ports'
 import { SCHEMA } from './book'
-import type { Book } from './book'
+import type { Book, MetaRow } from './book'
 
 export class NewerBook extends Error {
   override readonly name = 'NewerBook'
@@ -19,10 +19,12 @@ export async function fence(book: Book): Promise<void> {
 
 /** The fence and, with the same question, where the book stands. @throws NewerBook; when the book was never founded */
 export async function fencedTally(book: Book): Promise<{ readonly tally: Tally; readonly imports: number }> {
-  const [schema, tally, imports] = await book.meta.bulkGet(['schema', 'tally', 'imports'])
-  pass(schema?.value)
+  const rows = await book.meta.where('key').between('imports', 'tally', true, true).toArray() // one call for all three
+  const valueOf = (asked: MetaRow['key']) => rows.find(({ key }) => key === asked)?.value
+  pass(valueOf('schema'))
+  const tally = valueOf('tally') as Tally | undefined
   if (tally === undefined) throw new Error('The book was never founded')
-  return { tally: tally.value as Tally, imports: (imports?.value as number | undefined) ?? 0 }
+  return { tally, imports: (valueOf('imports') as number | undefined) ?? 0 }
 }
 
 function pass(stored: unknown): void {

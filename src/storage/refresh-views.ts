@@ -154,8 +154,10 @@ async function putJob(
   const rows = touched
     .map((lot, i) => rules.lotWithJob(lot, old[i], job, views.shares.get(lot)))
     .filter((now, i) => !isSame(now, old[i]))
+  const row = { ...views.job, standsOn: told.standsOn }
+  const isStored = before?.views !== undefined && isSame(row, { ...before.views.job, standsOn: before.standsOn })
   await Promise.all([
-    book.jobView.put({ ...views.job, standsOn: told.standsOn }),
+    ...(isStored ? [] : [book.jobView.put(row)]),
     ...(arrows.length === 0 ? [] : [book.arrowView.bulkPut([...arrows])]),
     ...(rows.length === 0 ? [] : [book.lotView.bulkPut(rows)]),
   ])

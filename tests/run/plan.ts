@@ -172,6 +172,15 @@ export const PLAN: readonly Suite[] = [
     limit: 180,
   },
   {
+    name: 'migrate',
+    command: node('tests/durability/migrate.ts'),
+    cores: 1,
+    counts: 'file',
+    part: 'release',
+    browser: true,
+    limit: 10,
+  },
+  {
     name: 'bench',
     command: node('tests/bench/main.ts'),
     cores: 2,

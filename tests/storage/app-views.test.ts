@@ -61,5 +61,8 @@ describe('a job', () => {
       ).toEqual([job.id])
     }
     expect(await repository.findJobs(['nobody'])).toEqual({ jobs: [], of: 0 })
+    expect(await repository.findJobs(wordsIn('2026-02-03')), 'its day and month the other way round').toMatchObject({
+      of: 0,
+    })
   })
 })

@@ -5,23 +5,9 @@ import { VIEW_RULES } from '@/domain/job/view-rules'
 import { newEvent, newFact } from '@/domain/records/write'
 import { Book, SCHEMA } from '@/storage/book'
 import { openRepository } from '@/storage/open-repository'
+import { FIRST_TABLES } from '@tests/support/first-tables'
 import { demoSheet } from '@tests/support/demo-sheet'
 import { AT, commands, countedIds, engineOf, heldSurroundings } from './fresh-shop'
-
-/** As schema 1 stood. */
-const FIRST = {
-  facts: 'hash,[kind+subject],*lots',
-  events: 'hash,[log+seq],job,[job+arrow],command,*lots',
-  personal: 'hash',
-  photos: 'hash',
-  meta: 'key',
-  forgotten: 'hash',
-  staged: 'hash,kind',
-  heads: '[kind+subject],kind,*words,*standsOn',
-  jobView: 'id,updated,*words,*standsOn,*lots',
-  arrowView: 'id,job,lot',
-  lotView: 'id',
-}
 
 const rowsOf = async (book: Dexie) =>
   Object.fromEntries(await Promise.all(book.tables.map(async (table) => [table.name, await table.toArray()] as const)))
@@ -61,7 +47,7 @@ describe('a book of schema 1', () => {
     expect(made['lotView']!.filter((row: { onShelf?: 1 }) => row.onShelf === 1)).toHaveLength(2)
 
     const first = new Dexie('grainwright-first', engine)
-    first.version(1).stores(FIRST)
+    first.version(1).stores(FIRST_TABLES)
     await first.open()
     for (const [name, rows] of Object.entries(made)) {
       await first.table(name).bulkAdd(rows.map(({ of: _, onShelf: __, ...row }: Record<string, unknown>) => row))

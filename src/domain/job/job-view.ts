@@ -75,13 +75,12 @@ export function jobViewsOf(
     }
   })
   const words = new Set([
-    ...wordsIn(
-      [clientName, quarry, bow, job.kind, ...dates.flatMap((at) => [at.slice(0, 10), at.slice(0, 7)])].join(' '),
-    ),
+    ...wordsIn([clientName, quarry, bow, job.kind, ...dates.map((at) => at.slice(0, 10))].join(' ')),
     plainCode(job.code).toLowerCase(),
     ...(targetGr === null ? [] : [String(Math.round(targetGr))]),
     ...builds.map((build) => plainCode(build.code).toLowerCase()),
-    ...arrows.map((arrow) => plainCode(arrow.code).toLowerCase()),
+    // The arrows of a sheet bear its code and a number: one word, not one an arrow.
+    ...arrows.map((arrow) => plainCode(arrow.code.split('/')[0]!).toLowerCase()),
     ...(sheet?.lots ?? []).flatMap(({ lot }) => wordsIn(lot.code)),
   ])
   const shares = jobShares(job, (hash) => sheets.find((fact) => fact.hash === hash)?.body as Sheet | undefined)
@@ -89,7 +88,7 @@ export function jobViewsOf(
     job: {
       id: job.id,
       lots: [...shares.keys()],
-      updated: job.updatedAt,
+      updated: job.updatedAt.slice(0, 'YYYY-MM-DDTHH:MM'.length), // so that most readings leave the row as it is
       words: [...words],
       code: job.code,
       kind: job.kind,

@@ -12,7 +12,7 @@ import type { Hash, Id } from './scalars'
 /** What every job view has, for the indexes; a rule's own view adds what its list shows. */
 export interface JobRow {
   readonly id: Id
-  /** Time of the last event, for the order of the list. */
+  /** When its last event was, as finely as the list's order asks. */
   readonly updated: string
   /** Search words, lower case, without accents: see `wordsIn`. */
   readonly words: readonly string[]

@@ -8,6 +8,15 @@ describe('wordsIn', () => {
   it('keeps a decimal point inside a number and drops one at the end of a sentence', () => {
     expect(wordsIn('Spine 0.340. Done.')).toEqual(['spine', '0.340', 'done'])
   })
+  it('takes a day for one word, and as much of one as was typed', () => {
+    expect(wordsIn('opened 2026-03-04, sent 2026-05')).toEqual(['2026-03-04', '2026-05', 'opened', 'sent'])
+    const typed = ['2026-', '2026-0', '2026-03', '2026-03-', '2026-03-0']
+    expect(typed.map(wordsIn)).toEqual(typed.map((text) => [text]))
+  })
+  it('takes no other figures for a day', () => {
+    expect(wordsIn('040-2026-03')).toEqual(['040', '2026', '03'])
+    expect(wordsIn('2019-2024, season 2019-20')).toEqual(['2019', '2024', 'season', '2019', '20'])
+  })
   it('is empty for nothing', () => {
     expect(wordsIn(' ,. – ')).toEqual([])
   })

@@ -16,6 +16,7 @@ import { browserSurroundings } from '@/storage/browser-surroundings'
 import { setMeta, tallyOf } from '@/storage/meta'
 import { openRepository } from '@/storage/open-repository'
 import { generate } from './generate'
+import { contentOf, makeOldBook, spoilIndex } from './old-book'
 import { storeOf, timings } from './timings'
 
 const asked = new URLSearchParams(location.search)
@@ -164,6 +165,9 @@ const shop = {
   jobs: () => repository.jobViews(),
   tally: () => repository.tally(),
   generate: (jobs: number, arrows: number, readings: number) => generate(repository.archive, jobs, arrows, readings),
+  makeOldBook: (old: string) => makeOldBook(name, old),
+  contentOf,
+  spoilIndex,
   timings: (saves?: number) => timings(repository, saves),
   /** Opens as the app does: the list, the shelf, the rules. Gives how many lots it read. */
   start: async () => {
@@ -202,6 +206,8 @@ declare global {
   interface Window {
     shop: typeof shop
     saved: (value: number) => void
+    bookIsOpen?: () => void
   }
 }
 window.shop = shop
+window.bookIsOpen?.()
