@@ -39,7 +39,7 @@ export const SOURCES = {
   QUADPACK: { title: 'R. Piessens et al., QUADPACK (1983): Gauss-Kronrod pair of 7 and 15 points', status: 'M' },
   BDA3: {
     title:
-      'A. Gelman et al., Bayesian Data Analysis, 3rd ed., 3.3: normal data, unknown mean and variance, conjugate prior',
+      'A. Gelman et al., Bayesian Data Analysis, 3rd ed., 2.5: normal data of known variance; 3.3: unknown mean and variance, conjugate prior',
     status: 'M',
   },
   F2031: {

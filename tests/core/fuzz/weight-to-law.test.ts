@@ -40,6 +40,7 @@ import { trimLength } from '@/core/trim/trim-length'
 import { weightPerLength } from '@/core/trim/weight-per-length'
 import { chanceAllReach } from '@/core/weight/chance-all-reach'
 import { chanceToReach } from '@/core/weight/chance-to-reach'
+import { cutWeight } from '@/core/weight/cut-weight'
 import { forecastSet } from '@/core/weight/forecast-set'
 import { forecastWeight } from '@/core/weight/forecast-weight'
 import { glueByDifference } from '@/core/weight/glue-by-difference'
@@ -104,6 +105,9 @@ const glue = (n: Take) => ({
 const inch = (n: Take) => ({ value: inches(n()), sd: inches(n()) })
 const read = (n: Take) => ({ value: inches(n()), step: inches(n()) })
 
+/** Wild only now and then: three lengths that must fit each other seldom do by chance. */
+const inchesOr = (tame: number, n: Take) => inches(n() > 0 ? tame : n())
+
 const MODELS: Readonly<Record<string, (n: Take) => Outcome<unknown>>> = {
   readingUncertainty: (n) => readingUncertainty(grains(n())),
   toleranceUncertainty: (n) => toleranceUncertainty(grains(n())),
@@ -118,6 +122,13 @@ const MODELS: Readonly<Record<string, (n: Take) => Outcome<unknown>>> = {
       grains(n()),
       grains(n()),
       grains(n()),
+    ),
+  cutWeight: (n) =>
+    cutWeight(
+      { mean: grains(n()), ownSd: grains(n()), sharedSd: grains(n()), length: inchesOr(33, n), sd: inchesOr(0.04, n) },
+      { length: inchesOr(28.5, n), sd: inchesOr(0.01, n) },
+      { mean: grains(n()), ownSd: grains(n()), sharedSd: grains(n()) },
+      ratio(n()),
     ),
   predictedPart: (n) =>
     predictedPart(

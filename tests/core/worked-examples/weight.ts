@@ -1,6 +1,7 @@
-import { grains, hours, ratio } from '@/core/quantity'
+import { grains, inches, hours, ratio } from '@/core/quantity'
 import { chanceAllReach } from '@/core/weight/chance-all-reach'
 import { chanceToReach } from '@/core/weight/chance-to-reach'
+import { cutWeight } from '@/core/weight/cut-weight'
 import type { ForecastItem } from '@/core/weight/forecast-item'
 import { forecastSet } from '@/core/weight/forecast-set'
 import type { Forecast } from '@/core/weight/forecast-weight'
@@ -81,6 +82,18 @@ export const weightExamples: WorkedExamples = {
       grains(n(308.647)),
       grains(n(0.01)),
       grains(n(0.1)),
+    ),
+  cutWeight: (n) =>
+    cutWeight(
+      {
+        mean: grains(n(402.3)),
+        ownSd: grains(n(0.076)),
+        sharedSd: grains(n(0.1)),
+        length: inches(n(33)),
+        sd: inches(n(0.04)),
+      },
+      { length: inches(n(28.5)), sd: inches(n(0.01)) },
+      { mean: grains(n(345)), ownSd: grains(n(2.5)), sharedSd: grains(n(0.6)) },
     ),
   predictedPart: (n) =>
     predictedPart({ nominal: grains(n(150)), tolerance: grains(n(1)), ownShare: ratio(n(0.8)) }, [
