@@ -1,5 +1,6 @@
 /** The surroundings a browser gives: local storage, timers, a channel between tabs. */
 import type { Change, Tally } from '../domain/ports'
+import { afterwards } from './afterwards'
 import { ballast } from './ballast'
 import { BOOKS } from './book'
 import { offThread } from './off-thread'
@@ -10,19 +11,34 @@ const key = (book: string) => `${book}:remembered`
 
 export function browserSurroundings(book: string): Surroundings {
   const channel = new BroadcastChannel(book)
+  const later = afterwards()
   return {
     ...(typeof Worker === 'undefined' ? {} : { offThread }),
     ballast: ballast(book),
-    ...(book === BOOKS.demo ? {} : { secondCopy: localSecondCopy(book) }),
-    outside: { read, write, fail, forget },
+    ...(book === BOOKS.demo ? {} : { secondCopy: localSecondCopy(book, later) }),
+    outside: {
+      read: (of) => {
+        later.now()
+        return read(of)
+      },
+      write: (of, tally) => later.soon(() => write(of, tally)),
+      fail,
+      forget: (of) => {
+        later.now()
+        forget(of)
+      },
+    },
     after: (milliseconds, call) => {
       const timer = setTimeout(call, milliseconds)
       return () => clearTimeout(timer)
     },
     announcer: {
-      tell: (change) => channel.postMessage(change),
+      tell: (change) => later.soon(() => channel.postMessage(change)),
       hear: (heard) => channel.addEventListener('message', (message: MessageEvent<Change>) => heard(message.data)),
-      close: () => channel.close(),
+      close: () => {
+        later.now()
+        channel.close()
+      },
     },
   }
 }

@@ -11,7 +11,6 @@ import { checkCommand } from './check-command'
 import { NewerBook } from './fence'
 import { jobMemory } from './job-memory'
 import { isShorter } from './open-book'
-import { linesOf } from './second-copy/lines-of'
 import type { Surroundings } from './surroundings'
 import { writeCommand } from './write-command'
 import type { Written } from './write-command'
@@ -45,7 +44,7 @@ export function gateway(
     if (state.kind !== 'missing') surroundings.outside.write(book.name, written.tally)
     if (!written.again) {
       if (written.change.forgotten) surroundings.secondCopy?.forgetPeople()
-      if (written.rows) surroundings.secondCopy?.append(linesOf(written.rows))
+      if (written.rows) surroundings.secondCopy?.append(written.rows)
       surroundings.announcer.tell(written.change)
       seen.change(written.change)
     }

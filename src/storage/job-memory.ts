@@ -19,18 +19,30 @@ export interface KnownJob {
 export type KnownJobs = ReadonlyMap<Id, KnownJob>
 
 export interface JobMemory {
+  /**
+   * Whether a command cannot have been written before: this tab wrote the last, and this page gives this one for the first
+   * time. Commands do not outlive their page; after anybody else's write, and at the beginning, the book is asked all the same.
+   */
+  isNew(command: Id, stamp: string): boolean
   recall(stamp: string): KnownJobs
   /** @param before the state that a write found, `now` the one it left, `jobs` what it made anew */
   keep(before: string, now: string, jobs: KnownJobs): void
 }
 
 const KEPT = 8 // jobs: more benches are not worked at from one tab
+/** Every command that was given in this page, to whichever book, whether it was written or not. */
+const given = new Set<Id>()
 const NONE: KnownJobs = new Map()
 
 export function jobMemory(): JobMemory {
   let stamp = ''
   let known = NONE
   return {
+    isNew(command, asked) {
+      const isFirst = !given.has(command)
+      given.add(command)
+      return isFirst && asked === stamp
+    },
     recall: (asked) => (asked === stamp ? known : NONE),
     keep(before, now, jobs) {
       const older = before === stamp ? [...known].filter(([id]) => !jobs.has(id)) : []

@@ -54,11 +54,14 @@ async function write(
   alive: (share: number) => void,
 ): Promise<{ readonly written: Written; readonly remember: () => void }> {
   const facts = (command.facts ?? []) as readonly AnyFact[]
-  const [{ tally, imports }, there, before] = await Promise.all([
+  const [{ tally, imports }, there] = await Promise.all([
     fencedTally(book),
     facts.length === 0 ? [] : book.facts.bulkGet(facts.map((fact) => fact.hash)),
-    book.events.where('command').equals(command.id).sortBy('seq'),
   ])
+  const stamp = stampOf(tally, imports)
+  const before = memory.isNew(command.id, stamp)
+    ? []
+    : await book.events.where('command').equals(command.id).sortBy('seq')
   const fresh = facts.filter((_, i) => there[i] === undefined)
   if (before.length > 0 || (fresh.length === 0 && facts.length > 0 && !command.events?.length)) {
     return { written: { again: true, events: before.map(recordOf), tally, change: NOTHING }, remember: () => {} }
@@ -91,7 +94,6 @@ async function write(
   if (Math.max(fresh.length, events.length) > SLICE) await records
   const forgotten = await forget(book, fresh)
   const apart = await putPersonal(book, command)
-  const stamp = stampOf(tally, imports)
   const [{ change, known }] = await Promise.all([
     refreshViews(book, rules, { facts: fresh, events, forgotten }, memory.recall(stamp), wrote),
     records,

@@ -35,6 +35,18 @@ describe('commit', () => {
     expect(await repository.tally()).toMatchObject({ events: 2 })
   })
 
+  it('writes a command once, though the book was opened again meanwhile and others were written', async () => {
+    const { repository, openJob, open } = await freshShop()
+    const { command } = openJob()
+    await repository.commit(command)
+    repository.close()
+    const later = await open()
+    await later.commit(openJob().command)
+    await later.commit(openJob().command)
+    expect(await later.commit(command)).toMatchObject({ kind: 'saved', again: true })
+    expect(await later.tally()).toMatchObject({ events: 6 })
+  })
+
   it('shows two versions that follow the same one as two heads', async () => {
     const { repository, newClient } = await freshShop()
     const first = newClient('Ilmari')

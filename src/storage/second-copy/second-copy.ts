@@ -4,11 +4,14 @@
  * work, so the oldest lines give way to the newest; what is older stands in the last backup.
  */
 import type { Source } from '../../domain/ports'
+import type { Afterwards } from '../afterwards'
 import { browserIds } from '../browser-clock'
+import { linesOf } from './lines-of'
+import type { WrittenRows } from './lines-of'
 
 export interface SecondCopy {
-  /** Adds the lines of one command. Never fails: the database alone decides whether something is saved. */
-  append(lines: string): void
+  /** Adds one command. Never fails: the database alone decides whether something is saved. */
+  append(rows: WrittenRows): void
   /** Somebody was forgotten, who may stand in any line about a person: all of those go. */
   forgetPeople(): void
   /** Every line, in the order of their writing; undefined when there is none. */
@@ -20,7 +23,8 @@ const PHOTO = /^\{"photo":.*\n/gm // too large to keep twice
 const LIMIT = 4_000_000 // characters, of the five million a browser gives to all; about four thousand readings
 const ROOM = 0.9 // of the limit, left after the oldest were removed
 
-export function localSecondCopy(book: string, storage: Storage = localStorage): SecondCopy {
+/** @param later a save does not wait for its copy; whoever asks for the copy finds it whole */
+export function localSecondCopy(book: string, later: Afterwards, storage: Storage = localStorage): SecondCopy {
   const prefix = `${book}:line:`
   /** By time: a key ends in a UUIDv7. */
   const keys = () =>
@@ -40,20 +44,23 @@ export function localSecondCopy(book: string, storage: Storage = localStorage): 
     }
   }
 
+  function append(rows: WrittenRows) {
+    const lines = linesOf(rows).replaceAll(PHOTO, '')
+    // A table of thousands of parts would push everything else out and then not fit; the next backup has it.
+    if (lines === '' || lines.length > LIMIT * ROOM) return
+    try {
+      if (held === undefined || held + lines.length > LIMIT) makeRoom(LIMIT * ROOM - lines.length)
+      storage.setItem(prefix + browserIds.id(), lines)
+      held = (held ?? 0) + lines.length
+    } catch {
+      held = undefined // blocked or full: the next one makes room
+    }
+  }
+
   return {
-    append(all) {
-      const lines = all.replaceAll(PHOTO, '')
-      // A table of thousands of parts would push everything else out and then not fit; the next backup has it.
-      if (lines === '' || lines.length > LIMIT * ROOM) return
-      try {
-        if (held === undefined || held + lines.length > LIMIT) makeRoom(LIMIT * ROOM - lines.length)
-        storage.setItem(prefix + browserIds.id(), lines)
-        held = (held ?? 0) + lines.length
-      } catch {
-        held = undefined // blocked or full: the next one makes room
-      }
-    },
+    append: (rows) => later.soon(() => append(rows)),
     forgetPeople() {
+      later.now()
       for (const key of keys()) {
         const lines = (storage.getItem(key) ?? '').replaceAll(ABOUT_A_PERSON, '')
         if (lines === '') storage.removeItem(key)
@@ -62,6 +69,7 @@ export function localSecondCopy(book: string, storage: Storage = localStorage): 
       held = undefined
     },
     read() {
+      later.now()
       const lines = keys().map((key) => storage.getItem(key) ?? '')
       return lines.length === 0 ? undefined : new Blob(lines).stream()
     },
