@@ -88,6 +88,7 @@ export const PLAN: readonly Suite[] = [
       DAMAGE_RUNS: '100000',
       FAULT_PAIRS: '3000',
       VIEW_RUNS: '2000',
+      SCALE_RUNS: '20000',
       STOCK_OPERATIONS: '10000',
       YEAR_SETS: '200',
     },

@@ -34,6 +34,9 @@ export const bombs = (whole: Bytes): Readonly<Record<string, () => Bytes>> => {
     'a text of a million letters': () => headed(canonical({ personal: { text: 'x'.repeat(1_000_000) } })),
     'a name of a million letters': () => headed(`{"${'x'.repeat(1_000_000)}":1}`),
     'a text of escapes that is too long': () => headed(`{"a":"${'\\u0041'.repeat(70_000)}"}`),
+    'a record of six hundred thousand fields': () =>
+      headed(`{"personal":{${Array.from({ length: 600_000 }, (_, n) => `"f${n}":1`).join(',')}}}`),
+    'one name a million times': () => headed(`{"personal":{${'"name":1,'.repeat(1_000_000)}"name":1}}`),
     'a format from the future': () =>
       bytesOf(`${canonical({ header: { app: 'Grainwright', format: 2, schema: 1 } })}\n`),
     'a header of a megabyte': () => bytesOf(`{"header":{"app":"${'G'.repeat(1_000_000)}","format":1,"schema":1}}\n`),
