@@ -23,5 +23,5 @@ export async function longWork(
 ): Promise<WorkAnswer<Work['do']>> {
   if (work.do === 'check') return readBackup(work.source, () => {}, { progress })
   if (!book.isOpen()) await book.open()
-  return work.do === 'stage' ? stageBackup(book, rules, work.source, { progress }) : verify(book, progress)
+  return work.do === 'stage' ? stageBackup(book, rules, work.source, { progress }) : verify(book, rules, progress)
 }

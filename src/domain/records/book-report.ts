@@ -7,6 +7,8 @@ export type BookProblem =
   | ChainProblem
   | { readonly problem: 'unreadable'; readonly table: string; readonly key: string; readonly detail: string }
   | { readonly problem: 'changed record'; readonly table: string; readonly key: Hash }
+  /** A name, a note or a picture that a record names is not there, and no redaction took it out. */
+  | { readonly problem: 'named missing'; readonly record: Hash; readonly named: Hash }
   | { readonly problem: 'parent missing'; readonly fact: Hash; readonly parent: Hash }
 
 export interface BookReport {

@@ -35,6 +35,8 @@ export function bookProblemWords(problem: BookProblem): string {
       return `${TABLES[problem.table] ?? problem.table} ${short(problem.key)} cannot be read: ${problem.detail}. It is kept, and goes into every backup as it is.`
     case 'changed record':
       return `${TABLES[problem.table] ?? problem.table} ${short(problem.key)} does not fit its hash. It was changed after it was written.`
+    case 'named missing':
+      return `Record ${short(problem.record)} names a name, a note or a picture, ${short(problem.named)}, which is not in this book; nobody asked for it to be forgotten.`
     case 'parent missing':
       return `Record ${short(problem.fact)} follows record ${short(problem.parent)}, which is not in this book.`
   }

@@ -21,6 +21,10 @@ const PROBLEMS: readonly (readonly [BookProblem, RegExp])[] = [
   [{ problem: 'unchained', log, seq: 6 }, /event 6: it does not follow/],
   [{ problem: 'unreadable', table: 'facts', key: hash, detail: 'no kind' }, /^Record abababab cannot be read: no kind/],
   [{ problem: 'changed record', table: 'personal', key: hash }, /^Personal entry abababab does not fit its hash/],
+  [
+    { problem: 'named missing', record: hash, named: 'cd'.repeat(32) },
+    /^Record abababab names .*cdcdcdcd, which is not/,
+  ],
   [{ problem: 'parent missing', fact: hash, parent: 'cd'.repeat(32) }, /^Record abababab follows record cdcdcdcd/],
 ]
 
