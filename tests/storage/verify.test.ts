@@ -23,9 +23,7 @@ it('says that a name, a note and a picture are gone which nobody took out', asyn
   expect(gone).toHaveLength(3)
   await Promise.all([shop.book.personal.clear(), shop.book.photos.clear()])
   const { problems } = await shop.repository.archive.verify()
-  expect(problems.map((each) => (each.problem === 'named missing' ? each.named : each)).toSorted()).toEqual(
-    gone.toSorted(),
-  )
+  expect(new Set(problems.map((each) => (each.problem === 'named missing' ? each.named : each)))).toEqual(new Set(gone))
 
   const [client] = await shop.repository.headsOfKind('client')
   const { subject } = client?.kind === 'ok' ? client.fact : { subject: '' }
