@@ -1,6 +1,7 @@
 /**
  * The one store. It holds what is open and says what was saved; every rule is a domain function it names, and everything
  * it keeps for good goes through the repository. Clock, ids and repository are handed in.
+ * long because the turns of the writes, what is open and what is said of both must agree in one place
  */
 import { createStore } from 'zustand/vanilla'
 import type { OpenScale } from '../domain/bench/scale-source'
@@ -24,6 +25,7 @@ import { LISTED, listWith } from './job-list'
 import type { OpenJob } from './open-job'
 import { openJob, openJobWith } from './open-job'
 import type { SaveState } from './save-state'
+import { unsaved } from './unsaved'
 import type { ScaleSlice } from './scale-slice'
 import { scaleSlice } from './scale-slice'
 import type { ShelfSlice } from './shelf-slice'
@@ -74,7 +76,7 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   ) => Promise<boolean>
   /** Until all that was asked for has had its turn, and what is open stands as it then is. */
   readonly whenSaved: () => Promise<void>
-  /** Gives the command that was not saved once more. */
+  /** Gives what was not saved once more, in the order of its asking; stops at the first that fails again. */
   readonly saveAgain: () => Promise<boolean>
   /** A note as a personal row, to be named by its hash. */
   readonly note: (text: string) => Personal
@@ -96,6 +98,7 @@ export function createAppStore(ports: Ports) {
     let listChanges = 0
     let waiting = 0 // commands that have not had their turn yet
     const given = givenChanges()
+    const notSaved = unsaved()
     let stopWatching = () => {}
     const holder = benchHolder((benchHold) => set({ benchHold }))
     let searching: Promise<Searcher> | undefined
@@ -122,9 +125,11 @@ export function createAppStore(ports: Ports) {
       const receipt = await repository.commit(command, progress)
       const { jobs, isAlone } = given.end()
       if (receipt.kind === 'not-saved') {
-        set({ save: { kind: 'not saved', why: receipt.why, detail: receipt.detail, command } })
+        notSaved.add(command, receipt.why, receipt.detail)
+        set({ save: notSaved.state()! })
         return false
       }
+      notSaved.remove(command.id)
       const { open } = get()
       if (open !== null && (jobs.has(open.job.id) || receipt.again)) {
         const isPlain = isAlone && !receipt.again && command.facts === undefined
@@ -132,7 +137,7 @@ export function createAppStore(ports: Ports) {
           open: await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id)),
         })
       }
-      if (waiting === 0) set({ save: { kind: 'saved', at: ports.clock.now() } })
+      if (waiting === 0) set({ save: notSaved.state() ?? { kind: 'saved', at: ports.clock.now() } })
       return true
     }
 
@@ -162,6 +167,7 @@ export function createAppStore(ports: Ports) {
 
       async start(book) {
         stopWatching()
+        notSaved.clear()
         get().repository?.close()
         const repository = await ports.open(book)
         ports.memory.keep('book', book)
@@ -191,6 +197,7 @@ export function createAppStore(ports: Ports) {
       },
       leave() {
         stopWatching()
+        notSaved.clear()
         wanted = null
         get().repository?.close()
         ports.memory.keep('book', '')
@@ -230,9 +237,10 @@ export function createAppStore(ports: Ports) {
         return givenInTurn(async () => commandOf(said, make(await read(openBook()), said, ports.ids)))
       },
       whenSaved: () => inTurn(() => Promise.resolve()),
-      saveAgain() {
-        const { save } = get()
-        return save.kind === 'not saved' ? givenInTurn(() => Promise.resolve(save.command)) : Promise.resolve(true)
+      async saveAgain() {
+        for (const command of notSaved.commands())
+          if (!(await givenInTurn(() => Promise.resolve(command)))) return false
+        return true
       },
       ...scaleSlice(ports, set, get),
       async holdBench(job, take) {

@@ -5,5 +5,10 @@ export type SaveState =
   | { readonly kind: 'idle' }
   | { readonly kind: 'saving' }
   | { readonly kind: 'saved'; readonly at: string }
-  /** Stays until the same command is given again and saved; what was entered is in it. */
-  | { readonly kind: 'not saved'; readonly why: NotSavedReason; readonly detail: string; readonly command: Command }
+  /** Stays until every one of them is given again and saved, oldest first; what was entered is in them. */
+  | {
+      readonly kind: 'not saved'
+      readonly why: NotSavedReason
+      readonly detail: string
+      readonly commands: readonly Command[]
+    }

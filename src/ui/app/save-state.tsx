@@ -3,7 +3,7 @@ import { useState } from 'react'
 import type { SaveState as State } from '../../state/save-state'
 import { Button } from '../controls/button'
 import { showClock } from '../words/dates'
-import { notSavedWords } from '../words/not-saved-words'
+import { notSavedCount, notSavedWords } from '../words/not-saved-words'
 import look from './save-state.module.css'
 
 interface SaveStateProps {
@@ -32,17 +32,17 @@ function stateWords(state: State): string {
     case 'saved':
       return `Saved on this device ${showClock(state.at)}`
     case 'not saved':
-      return `Not saved: ${notSavedWords(state.why)}`
+      return `${notSavedCount(state.commands.length)}: ${notSavedWords(state.why)}`
   }
 }
 
 /** What was not saved can be tried again, or carried out of the app as text. */
 function NotSaved({ state, onAgain }: { state: State & { kind: 'not saved' }; onAgain: () => void }) {
   const [copied, setCopied] = useState<'no' | 'yes' | 'failed'>('no')
-  const { command } = state
+  const text = JSON.stringify(state.commands, null, 2)
   async function copy() {
     try {
-      await navigator.clipboard.writeText(JSON.stringify(command, null, 2))
+      await navigator.clipboard.writeText(text)
       setCopied('yes')
     } catch {
       setCopied('failed')
@@ -57,12 +57,7 @@ function NotSaved({ state, onAgain }: { state: State & { kind: 'not saved' }; on
         {copied === 'yes' ? 'Copied' : 'Copy what was entered'}
       </Button>
       {copied === 'failed' ? (
-        <textarea
-          className={look.copy}
-          readOnly
-          aria-label="What was entered"
-          value={JSON.stringify(command, null, 2)}
-        />
+        <textarea className={look.copy} readOnly aria-label="What was entered" value={text} />
       ) : null}
     </div>
   )

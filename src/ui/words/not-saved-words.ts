@@ -1,4 +1,5 @@
 /** Why something is not on the disk, and what to do about it. */
+import { counted } from './format'
 import type { NotSavedReason } from '../../domain/ports'
 
 export function notSavedWords(why: NotSavedReason): string {
@@ -13,3 +14,7 @@ export function notSavedWords(why: NotSavedReason): string {
       return 'another tab has changed the book. Reload.'
   }
 }
+
+/** How many entries are meant; of one it is plain. */
+export const notSavedCount = (entries: number): string =>
+  entries === 1 ? 'Not saved' : `${counted(entries, 'entry', 'entries')} not saved`

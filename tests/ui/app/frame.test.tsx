@@ -116,7 +116,7 @@ describe('SaveState', () => {
     kind: 'not saved',
     why: 'timeout',
     detail: '',
-    command: { id: '0193', by: 'Ada', at: '2026-11-25T14:02:00Z' },
+    commands: [{ id: '0193', by: 'Ada', at: '2026-11-25T14:02:00Z' }],
   } as const
 
   it('says that something is not saved, and lets it be saved again or carried out', async () => {
@@ -127,8 +127,14 @@ describe('SaveState', () => {
     await user.click(screen.getByRole('button', { name: 'Save again' }))
     expect(onAgain).toHaveBeenCalledOnce()
     await user.click(screen.getByRole('button', { name: 'Copy what was entered' }))
-    expect(JSON.parse(await navigator.clipboard.readText())).toEqual(notSaved.command)
+    expect(JSON.parse(await navigator.clipboard.readText())).toEqual(notSaved.commands)
     expect(screen.getByRole('button', { name: 'Copied' })).toBeTruthy()
+  })
+
+  it('says of how many entries it speaks', () => {
+    const commands = [...notSaved.commands, { ...notSaved.commands[0], id: '0194' }]
+    render(<SaveState state={{ ...notSaved, commands }} onAgain={() => undefined} />)
+    expect(screen.getByRole('status').textContent).toMatch(/^2 entries not saved: /)
   })
 
   it('shows the text itself where the clipboard refuses', async () => {
