@@ -9,6 +9,7 @@ import { repositoryWords } from '../words/repository-words'
 import { App } from './app'
 import { SaveState } from './save-state'
 import { useApp } from './use-app'
+import { useUnloadGuard } from './use-unload-guard'
 
 const Autosave = lazy(() => import('./autosave'))
 
@@ -43,6 +44,7 @@ export function Root({ offer, today }: { offer: Offer | null; today: () => strin
 function OpenApp({ today }: { today: () => string }) {
   const units = useApp((s) => s.shelf.rules.units)
   const save = useApp((s) => s.save)
+  useUnloadGuard(save.kind === 'not saved')
   const saveAgain = useApp((s) => s.saveAgain)
   const backup = useApp((s) => s.backup)
   const book = useApp((s) => s.book)
