@@ -16,6 +16,7 @@ import { kindsAt, WEIGHED_TOGETHER } from './data-points'
 import { isFletchedLast } from './fletched-last'
 import { ownItems, ownSheet } from './own-sheet'
 import { itemOf } from './reading-item'
+import { shaftToCome } from './shaft-to-come'
 import type { Expectation } from './slips'
 
 const HEADS: readonly PartKind[] = ['broadhead', 'field point']
@@ -74,8 +75,13 @@ export function expectedAt(
   const kinds = kindsAt(point)
   if (kinds !== undefined) return asExpectation(ofKinds(items, kinds))
   switch (point) {
-    case 'cutWeight':
-      return asExpectation(ofKinds(items, ['shaft']))
+    case 'cutWeight': {
+      const shaft = items.find(({ at, part }) => at.kind === 'part' && part.kind === 'shaft')
+      if (shaft === undefined) return undefined
+      const uncut = before(arrow, 'cutWeight')
+      const expected = asExpectation([shaftToCome(shaft, uncut, ownSheet(arrow, sheet))])
+      return expected && accepted(uncut, 'rawWeight') ? { ...expected, fromRaw: true } : expected
+    }
     case 'rawWeight': {
       const shaft = items.find(({ part }) => part.kind === 'shaft')
       const cut = asExpectation(ofKinds(items, ['shaft']))

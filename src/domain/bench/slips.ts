@@ -15,6 +15,8 @@ export type Slip =
   | { readonly code: 'nothing-on-it'; readonly value: number }
   /** Far off what the others of its kind weigh: kept if it is meant, never dropped. */
   | { readonly code: 'unlike-the-others'; readonly value: number; readonly expected: number; readonly by: number }
+  /** Not what its own raw weight and the cut make it: another shaft, or another length. */
+  | { readonly code: 'unlike-its-raw'; readonly value: number; readonly expected: number; readonly by: number }
   /** It landed when it was weighed wet, and glue loses nothing as it cures: rather the scale has wandered. */
   | { readonly code: 'off-since-wet'; readonly value: number; readonly wet: number }
   /** Heavier after a pass than before it: water on it, or a draught, or another arrow. */
@@ -29,6 +31,8 @@ export interface Expectation {
   readonly half: number
   /** What the expectation is made of, when it is a sum of weighed parts. */
   readonly closure: boolean
+  /** It stands on what this very piece weighed before it was cut. */
+  readonly fromRaw?: true
 }
 
 /** The same arrow before the last pass at the grinder. */
@@ -92,7 +96,8 @@ export function slipsOf(value: number, unit: string, { expected, last, landed, p
       !expected.closure &&
       Math.abs(value - wanted) > Math.max(CLOSURE_LEAST, UNLIKE * half)
     ) {
-      slips.push({ code: 'unlike-the-others', value, expected: wanted, by: value - wanted })
+      const code = expected.fromRaw ? 'unlike-its-raw' : 'unlike-the-others'
+      slips.push({ code, value, expected: wanted, by: value - wanted })
     }
   }
   if (slips.length === 0 && pass !== undefined) {

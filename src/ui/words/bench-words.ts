@@ -198,6 +198,8 @@ export function slipWords(slip: Slip): string {
       return `${gr(slip.value)} is below zero. Is the tare right?`
     case 'unlike-the-others':
       return `${gr(slip.expected)} gr was expected and this is ${gr(Math.abs(slip.by))} gr ${slip.by > 0 ? 'more' : 'less'}, further off than the others are. Is it the right part, and alone on the scale? Once kept it counts like any other.`
+    case 'unlike-its-raw':
+      return `By its raw weight and its lot it should come to ${gr(slip.expected)} gr, and this is ${gr(Math.abs(slip.by))} gr ${slip.by > 0 ? 'more' : 'less'}. Is it the shaft with this number, and cut to this length?`
     case 'off-since-wet':
       return `${gr(slip.value)} is off the number, and it weighed ${gr(slip.wet)} wet. Glue loses nothing as it cures: clear the scale, check it with its weight and weigh again.`
     case 'gained':

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { grains, inGrains } from '@/core/quantity'
 import type { BenchArrow } from '@/domain/bench/bench'
 import type { DataPoint } from '@/domain/bench/data-points'
+import { expectedAt } from '@/domain/bench/expected-at'
 import { shaftToCome } from '@/domain/bench/shaft-to-come'
 import { setLanding } from '@/domain/bench/set-forecast'
+import { slipsOf } from '@/domain/bench/slips'
 import { sheetFigures } from '@/domain/sheet/sheet-figures'
 import { demoSheet } from '@tests/support/demo-sheet'
 import { testId } from '@tests/support/test-id'
@@ -93,6 +95,17 @@ describe('a shaft weighed raw', () => {
       sd(come({ rawWeight: 380, ...(rawLength === undefined ? {} : { rawLength }) }, 20))
     expect(at(29)).toBeLessThan(at(33))
     expect(at(RAW_IN)).toBeLessThan(at())
+  })
+
+  it('is asked about when it is cut and weighs what another of its lot might', () => {
+    const [raw, cut] = [404, 404 * (28 / RAW_IN)]
+    const asked = (value: number, readings: Partial<Record<DataPoint, number>>) =>
+      slipsOf(value, 'gr', { expected: expectedAt('cutWeight', arrowWith(readings), worked.items, SHEET) })
+    const own = { rawWeight: raw, rawLength: RAW_IN }
+    expect(asked(cut + 0.5, own)).toEqual([])
+    expect(asked(cut + 5, own)).toMatchObject([{ code: 'unlike-its-raw' }])
+    expect(asked(inGrains(planned.item.mean) + 5, {}), 'of its lot it might be').toEqual([])
+    expect(asked(cut + 5, { ...own, cutWeight: cut + 5 }), 'its own reading makes it no righter').toHaveLength(1)
   })
 
   it('changes nothing where it was not weighed, or is shorter than it is to be cut', () => {
