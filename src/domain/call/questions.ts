@@ -66,7 +66,7 @@ export const QUESTIONS = [
   { id: 'markAtRestIn', topic: 'bow', shape: number('in', 15, 36, 2), measure: 'marks' },
   { id: 'markAtRiserIn', topic: 'bow', shape: number('in', 15, 36, 2), measure: 'marks' },
   { id: 'braceHeightIn', topic: 'bow', shape: number('in', 3, 12, 2), measure: 'brace height' },
-  { id: 'letOffPercent', topic: 'bow', shape: number('%', 0, 99, 0), notFor: ['recurve', 'longbow'] },
+  { id: 'letOffPercent', topic: 'bow', shape: number('%', 10, 99, 0), notFor: ['recurve', 'longbow'] },
   { id: 'ratedSpeedFps', topic: 'bow', shape: number('ft/s', 100, 450, 0), notFor: ['longbow'] },
   { id: 'chronograph', topic: 'bow', shape: { kind: 'speeds' }, measure: 'chronograph' },
   { id: 'forceDraw', topic: 'bow', shape: { kind: 'force curve' } },

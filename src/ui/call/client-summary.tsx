@@ -27,6 +27,7 @@ export function ClientSummary({ call, client }: ClientSummaryProps) {
     client: client?.['name'] ?? '',
     answers: job.answers,
     price: priceOf(job.answers, rules),
+    planned: job.accepted === null ? undefined : job.plan.quantity,
     ship: valueIn(call.follows.ship),
   })
 

@@ -25,6 +25,7 @@ export function SummaryPrint({ open }: { open: OpenJob }) {
     client: name,
     answers: job.answers,
     price: priceOf(job.answers, shelf.rules),
+    planned: job.accepted === null ? undefined : job.plan.quantity,
     ship: valueIn(follows.ship),
   })
   const page = (

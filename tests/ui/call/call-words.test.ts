@@ -98,17 +98,23 @@ describe('the words of the call', () => {
   it('sum the call up for the client: what was agreed, what is to come, price and day', () => {
     const answers = told({ quarry: 'bison', quantity: 6 }, ['drawLengthIn'])
     const { ship } = implications(answers, DEFAULT_RULES, EMPTY_SHELF, TODAY)
-    const text = summaryText({
+    const summary = {
       shop: 'My shop',
       jobCode: 'K7QD-1-9',
       client: 'Ada Oduya',
       answers,
       price: priceOf(answers, DEFAULT_RULES),
       ship: valueIn(ship),
-    })
+      planned: undefined,
+    }
+    const text = summaryText(summary)
     expect(text).toContain('For Ada Oduya')
     expect(text).toContain('You hunt bison.')
     expect(text).toContain('Draw length: on the measuring sheet, by 30 Nov.')
     expect(text).toContain('Leaves by Thursday 3 December 2026, with you by Tuesday 8 December 2026.')
+
+    const otherwise = 'The sheet has 8 arrows now; this price is for the 6 told on the call.'
+    expect(summaryText({ ...summary, planned: 8 })).toContain(otherwise)
+    expect(summaryText({ ...summary, planned: 6 })).toBe(text)
   })
 })

@@ -6,6 +6,7 @@ import { questionsAsked } from '../../../domain/call/asked'
 import { TOPICS } from '../../../domain/call/questions'
 import type { ShipDates } from '../../../domain/call/ship-dates'
 import { showLongDay } from '../dates'
+import { counted } from '../format'
 import { priceLineWords, showMoney } from './price-words'
 import { QUESTION_WORDS, TOPIC_WORDS } from './question-words'
 import { owedWords } from './open-words'
@@ -18,6 +19,8 @@ export interface Summary {
   readonly answers: Answers
   readonly price: Price
   readonly ship: ShipDates | undefined
+  /** Arrows on the sheet once the call was agreed; undefined before. */
+  readonly planned: number | undefined
 }
 
 export interface SummarySection {
@@ -26,7 +29,7 @@ export interface SummarySection {
 }
 
 /** Topics with an answer, then what is still to come, price and day. */
-export function summarySections({ answers, price, ship }: Summary): readonly SummarySection[] {
+export function summarySections({ answers, price, ship, planned }: Summary): readonly SummarySection[] {
   const told = TOPICS.map((topic) => ({
     title: TOPIC_WORDS[topic],
     lines: questionsAsked(answers, topic).flatMap(({ id }) => {
@@ -43,6 +46,7 @@ export function summarySections({ answers, price, ship }: Summary): readonly Sum
       (line) => `${priceLineWords(line)}: ${line.count} × ${money(line.eachCents)} = ${money(line.cents)}`,
     ),
     ...(price.taxCents === 0 ? [] : [`Tax: ${money(price.taxCents)}`]),
+    ...plannedOtherwise(price, planned),
     `Total: ${money(price.totalCents)}, of it ${money(price.depositCents)} as a deposit.`,
   ]
   const dates =
@@ -53,6 +57,13 @@ export function summarySections({ answers, price, ship }: Summary): readonly Sum
     { title: 'Price', lines: prices },
     { title: 'Day', lines: dates },
   ].filter(({ lines }) => lines.length > 0)
+}
+
+/** The sheet went on after the call; the price did not. */
+function plannedOtherwise(price: Price, planned: number | undefined): readonly string[] {
+  const priced = price.lines.find(({ what }) => what === 'arrows')?.count
+  if (planned === undefined || priced === undefined || planned === priced) return []
+  return [`The sheet has ${counted(planned, 'arrow')} now; this price is for the ${priced} told on the call.`]
 }
 
 export function summaryText(summary: Summary): string {
