@@ -15,10 +15,13 @@ interface SaveStateProps {
 
 export function SaveState({ state, backup, onAgain }: SaveStateProps) {
   return (
-    <div className={look.save} data-label="">
+    <div className={state.kind === 'not saved' ? look.bar : look.save} data-label="">
       <output className={state.kind === 'not saved' ? look.not : undefined}>{stateWords(state)}</output>
-      {state.kind === 'not saved' ? <NotSaved state={state} onAgain={onAgain} /> : null}
-      {backup === undefined ? null : <p>{backup}</p>}
+      {state.kind === 'not saved' ? (
+        <NotSaved state={state} onAgain={onAgain} />
+      ) : backup === undefined ? null : (
+        <p>{backup}</p>
+      )}
     </div>
   )
 }
