@@ -13,7 +13,7 @@ import type { ArrowRow, JobRow, LotRow } from '../domain/records/view-rules'
 import { lotsOffTheShelf } from './version-steps'
 
 /** The number of the tables below. A book that says a higher one was written by a later app and is not written to. */
-export const SCHEMA = 2
+export const SCHEMA = 3
 
 /** Real and invented records never share a database. */
 export const BOOKS = { shop: 'grainwright-shop', demo: 'grainwright-demo' } as const
@@ -78,9 +78,10 @@ export class Book extends Dexie {
       arrowView: 'id,job,lot',
       lotView: 'id',
     })
-    this.version(SCHEMA)
+    this.version(2)
       .stores({ heads: '[kind+subject],kind,*words,*standsOn,*of', lotView: 'id,onShelf', staged: 'hash,[kind+hash]' })
       .upgrade(lotsOffTheShelf)
+    this.version(SCHEMA).stores({ events: 'hash,[log+seq],job,command,*lots' }) // an index that nobody asked is gone
   }
 }
 
