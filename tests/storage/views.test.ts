@@ -19,7 +19,7 @@ async function viewsOf(book: Book) {
 }
 
 describe('views', () => {
-  it('made anew from the records are what was written along the way', { timeout: 120_000 }, async () => {
+  it('made anew from the records are what was written along the way', { timeout: 3_600_000 }, async () => {
     await fc.assert(
       fc.asyncProperty(steps(25), async (lived) => {
         const shop = await freshShop()
