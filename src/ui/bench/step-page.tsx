@@ -8,6 +8,7 @@ import { slugOf, thingAt } from '../../domain/bench/stage-of-thing'
 import type { Sheet } from '../../domain/sheet/sheet'
 import type { OpenJob } from '../../state/open-job'
 import { BenchBar } from '../app/bench-bar'
+import { useStillHere } from '../app/use-still-here'
 import { buttonLook } from '../controls/button'
 import { Status } from '../controls/status'
 import { jobTab, jobTitle } from '../words/job-words'
@@ -44,7 +45,8 @@ interface StepPageProps {
 
 export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
   const work = useBenchWork(bench, sheet)
-  const [, go] = useLocation()
+  const [address, go] = useLocation()
+  const isStillHere = useStillHere(address)
   const [said, setSaid] = useState('')
   const [just, setJust] = useState<LastOnPage['just']>(null)
   const [paper, setPaper] = useState<'off' | { at: string | null }>('off')
@@ -142,7 +144,7 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
           onSaid={setSaid}
           onNext={() => {
             // Where the address says no step it stays as it is: back leads out of the bench, not through every reading.
-            if (slug !== undefined) go(`/job/${job.id}/bench`)
+            if (slug !== undefined && isStillHere()) go(`/job/${job.id}/bench`)
           }}
         />
         <SetStrip bench={bench} work={work} at={arrow ?? undefined} onGo={(each) => go(to(step.key, each.no))} />
