@@ -7,7 +7,16 @@ import { createStore } from 'zustand/vanilla'
 import type { OpenScale } from '../domain/bench/scale-source'
 import type { Job } from '../domain/job/job'
 import type { JobView } from '../domain/job/job-view'
-import type { BenchLocks, BackupState, Clock, Command, DeviceMemory, Ids, RepositoryState } from '../domain/ports'
+import type {
+  BenchLocks,
+  BackupState,
+  Change,
+  Clock,
+  Command,
+  DeviceMemory,
+  Ids,
+  RepositoryState,
+} from '../domain/ports'
 import type { Personal } from '../domain/records/personal'
 import { personalOf } from '../domain/records/personal'
 import type { Id } from '../domain/records/scalars'
@@ -25,7 +34,8 @@ import { LISTED, listWith } from './job-list'
 import type { OpenJob } from './open-job'
 import { openJob, openJobWith } from './open-job'
 import type { SaveState } from './save-state'
-import { unsaved } from './unsaved'
+import type { NotSaved } from './unsaved'
+import { isAboutForgotten, without, withRefused } from './unsaved'
 import type { ScaleSlice } from './scale-slice'
 import { scaleSlice } from './scale-slice'
 import type { ShelfSlice } from './shelf-slice'
@@ -49,6 +59,8 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   readonly repository: AppRepository | null
   readonly repositoryState: RepositoryState
   readonly save: SaveState
+  /** What waits to be saved, whatever `save` says of the newest. */
+  readonly notSaved: NotSaved | null
   readonly backup: BackupState
   readonly builder: string
   readonly jobs: readonly JobView[]
@@ -76,7 +88,7 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   ) => Promise<boolean>
   /** Until all that was asked for has had its turn, and what is open stands as it then is. */
   readonly whenSaved: () => Promise<void>
-  /** Gives what was not saved once more, in the order of its asking; stops at the first that fails again. */
+  /** Gives what was not saved once more, in the order of its asking; stops at the first that fails again. Every write does. */
   readonly saveAgain: () => Promise<boolean>
   /** A note as a personal row, to be named by its hash. */
   readonly note: (text: string) => Personal
@@ -98,10 +110,15 @@ export function createAppStore(ports: Ports) {
     let listChanges = 0
     let waiting = 0 // commands that have not had their turn yet
     const given = givenChanges()
-    const notSaved = unsaved()
     let stopWatching = () => {}
     const holder = benchHolder((benchHold) => set({ benchHold }))
     let searching: Promise<Searcher> | undefined
+
+    const forgetUnsaved = (change: Change) =>
+      set(({ notSaved, save }) => {
+        const left = without(notSaved, isAboutForgotten(change))
+        return { notSaved: left, save: save.kind === 'not saved' ? (left ?? { kind: 'idle' }) : save }
+      })
 
     /** In turn with the writes; dropped where the builder has gone on to another job meanwhile. */
     const reloadJob = (id: Id): Promise<void> =>
@@ -119,35 +136,52 @@ export function createAppStore(ports: Ports) {
       return repository
     }
 
-    async function give(command: Command, progress?: (share: number) => void): Promise<boolean> {
-      const repository = openBook()
+    /** One command, and what is open brought up to date with it. */
+    async function give(repository: AppRepository, command: Command, progress?: (share: number) => void) {
       given.begin()
       const receipt = await repository.commit(command, progress)
       const { jobs, isAlone } = given.end()
-      if (receipt.kind === 'not-saved') {
-        notSaved.add(command, receipt.why, receipt.detail)
-        set({ save: notSaved.state()! })
-        return false
-      }
-      notSaved.remove(command.id)
       const { open } = get()
-      if (open !== null && (jobs.has(open.job.id) || receipt.again)) {
+      if (receipt.kind === 'saved' && open !== null && (jobs.has(open.job.id) || receipt.again)) {
         const isPlain = isAlone && !receipt.again && command.facts === undefined
-        set({
-          open: await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id)),
-        })
+        const now = await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id))
+        if (repository === get().repository) set({ open: now })
       }
-      if (waiting === 0) set({ save: notSaved.state() ?? { kind: 'saved', at: ports.clock.now() } })
+      return receipt
+    }
+
+    /** What waits is given first, so that nothing older comes after it; true once all of it is on the disk. */
+    async function giveAll(repository: AppRepository, more: readonly Command[], progress?: (share: number) => void) {
+      for (const command of [...(get().notSaved?.commands ?? []), ...more]) {
+        if (repository !== get().repository) return false // the book it was asked of is closed
+        const receipt = await give(repository, command, more.includes(command) ? progress : undefined)
+        if (repository !== get().repository) return false
+        if (receipt.kind === 'not-saved') {
+          const notSaved = withRefused(get().notSaved, more, receipt)
+          set({ notSaved, save: notSaved })
+          return false
+        }
+        set(({ notSaved }) => ({ notSaved: without(notSaved, ({ id }) => id === command.id) }))
+      }
+      if (waiting === 0) set({ save: { kind: 'saved', at: ports.clock.now() } })
       return true
     }
 
     /** Whatever else has its turn before it: from here on nothing says *Saved* until this is. */
-    function givenInTurn(command: () => Promise<Command>, progress?: (share: number) => void): Promise<boolean> {
+    function givenInTurn(
+      more: () => Promise<readonly Command[]>,
+      progress?: (share: number) => void,
+    ): Promise<boolean> {
+      const repository = openBook()
       waiting += 1
       set({ save: { kind: 'saving' } })
       return inTurn(async () => {
         waiting -= 1
-        return give(await command(), progress)
+        const commands = await more().catch((error: unknown) => {
+          set(({ notSaved }) => ({ save: notSaved ?? { kind: 'idle' } }))
+          throw error
+        })
+        return giveAll(repository, commands, progress)
       })
     }
     const saidNow = (): Said => ({ by: get().builder, at: ports.clock.now() })
@@ -158,6 +192,7 @@ export function createAppStore(ports: Ports) {
       repository: null,
       repositoryState: { kind: 'open' },
       save: { kind: 'idle' },
+      notSaved: null,
       backup: { at: null, lacks: 0 },
       builder: ports.memory.recall('builder') ?? 'Builder',
       jobs: [],
@@ -167,7 +202,6 @@ export function createAppStore(ports: Ports) {
 
       async start(book) {
         stopWatching()
-        notSaved.clear()
         get().repository?.close()
         const repository = await ports.open(book)
         ports.memory.keep('book', book)
@@ -186,22 +220,37 @@ export function createAppStore(ports: Ports) {
             if (change.subjects.length > 0) void get().refreshShelf([...change.subjects, ...change.lots])
             else if (change.lots.length > 0) void get().refreshLots(change.lots)
             if (by === 'this tab' && given.hear(change)) return
+            if (change.forgotten) forgetUnsaved(change)
             const isOpen = open !== null && change.jobs.includes(open.job.id)
             if (change.forgotten && by === 'another tab' && (isOpen || open === null))
               set(({ forgettings }) => ({ forgettings: forgettings + 1 }))
             if (isOpen) void reloadJob(open.job.id)
           },
         })
-        set({ book, repository, repositoryState: repository.state(), save: { kind: 'idle' }, open: null })
+        set({
+          book,
+          repository,
+          repositoryState: repository.state(),
+          save: { kind: 'idle' },
+          notSaved: null,
+          open: null,
+        })
         await Promise.all([get().refreshJobs(), get().refreshShelf()])
       },
       leave() {
         stopWatching()
-        notSaved.clear()
         wanted = null
         get().repository?.close()
         ports.memory.keep('book', '')
-        set({ book: null, repository: null, jobs: [], shelf: EMPTY_SHELF, open: null, save: { kind: 'idle' } })
+        set({
+          book: null,
+          repository: null,
+          jobs: [],
+          shelf: EMPTY_SHELF,
+          open: null,
+          save: { kind: 'idle' },
+          notSaved: null,
+        })
       },
       setBuilder(name) {
         ports.memory.keep('builder', name)
@@ -230,18 +279,14 @@ export function createAppStore(ports: Ports) {
       write(make, progress) {
         const said = saidNow()
         const command = commandOf(said, make(said, ports.ids))
-        return givenInTurn(() => Promise.resolve(command), progress)
+        return givenInTurn(() => Promise.resolve([command]), progress)
       },
       writeFrom(read, make) {
         const said = saidNow()
-        return givenInTurn(async () => commandOf(said, make(await read(openBook()), said, ports.ids)))
+        return givenInTurn(async () => [commandOf(said, make(await read(openBook()), said, ports.ids))])
       },
       whenSaved: () => inTurn(() => Promise.resolve()),
-      async saveAgain() {
-        for (const command of notSaved.commands())
-          if (!(await givenInTurn(() => Promise.resolve(command)))) return false
-        return true
-      },
+      saveAgain: () => (get().notSaved === null ? Promise.resolve(true) : givenInTurn(() => Promise.resolve([]))),
       ...scaleSlice(ports, set, get),
       async holdBench(job, take) {
         const { book } = get()

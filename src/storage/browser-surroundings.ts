@@ -36,7 +36,7 @@ export function browserSurroundings(book: string): Surroundings {
       tell: (change) => later.soon(() => channel.postMessage(change)),
       hear: (heard) => channel.addEventListener('message', (message: MessageEvent<Change>) => heard(message.data)),
       close: () => {
-        later.now()
+        later.end()
         channel.close()
       },
     },

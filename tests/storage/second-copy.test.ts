@@ -26,11 +26,12 @@ const textIn = async (copy: ReturnType<typeof localSecondCopy>) => {
   return source === undefined ? '' : new Response(source).text()
 }
 
-const AT_ONCE: Afterwards = { soon: (call) => call(), now: () => {} }
+const AT_ONCE: Afterwards = { soon: (call) => call(), now: () => {}, end: () => {} }
 /** Nothing is done before it has to be. */
 function atLast(): Afterwards {
   const waiting: (() => void)[] = []
-  return { soon: (call) => void waiting.push(call), now: () => waiting.splice(0).forEach((call) => call()) }
+  const now = () => waiting.splice(0).forEach((call) => call())
+  return { soon: (call) => void waiting.push(call), now, end: now }
 }
 const events = (...all: readonly object[]) => ({ events: all, facts: [], personal: [], photos: [] })
 

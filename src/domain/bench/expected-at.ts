@@ -78,9 +78,9 @@ export function expectedAt(
     case 'cutWeight': {
       const shaft = items.find(({ at, part }) => at.kind === 'part' && part.kind === 'shaft')
       if (shaft === undefined) return undefined
-      const uncut = before(arrow, 'cutWeight')
-      const expected = asExpectation([shaftToCome(shaft, uncut, ownSheet(arrow, sheet))])
-      return expected && accepted(uncut, 'rawWeight') ? { ...expected, fromRaw: true } : expected
+      const toCome = shaftToCome(shaft, before(arrow, 'cutWeight'), ownSheet(arrow, sheet))
+      const expected = asExpectation([toCome])
+      return expected && toCome !== shaft.item ? { ...expected, fromRaw: true } : expected
     }
     case 'rawWeight': {
       const shaft = items.find(({ part }) => part.kind === 'shaft')

@@ -2,7 +2,7 @@
  * A day as this app writes it, or as much of one as was typed: one word, so that the fourth of March is not found by the
  * third of April.
  */
-const DAY = /(?<![\d-])(?:19|20)\d\d-[01]?\d?(?:-[0-3]?\d?)?(?![\d-])/g
+const DAY = /(?<![\p{Letter}\d-])(?:19|20)\d\d-[01]?\d?(?:-[0-3]?\d?)?(?![\p{Letter}\d-])/gu
 
 /** The words of a text as a search compares them: lower case, without accents, split at what is no letter and no digit. */
 export const wordsIn = (text: string): readonly string[] => [

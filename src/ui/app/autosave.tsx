@@ -10,12 +10,11 @@ const PAUSE = 20_000
 
 export default function Autosave() {
   const repository = useApp((s) => s.repository)
-  const saved = useApp((s) => (s.save.kind === 'saved' ? s.save : null))
   const lacks = useApp((s) => s.backup.lacks)
   const now = useApp((s) => s.now)
   const refreshJobs = useApp((s) => s.refreshJobs)
   useEffect(() => {
-    if (repository === null || saved === null || lacks === 0) return undefined
+    if (repository === null || lacks === 0) return undefined
     let isOnItsWay = false
     const write = async () => {
       if (isOnItsWay) return
@@ -32,6 +31,6 @@ export default function Autosave() {
       clearTimeout(timer)
       document.removeEventListener('visibilitychange', leave)
     }
-  }, [repository, saved, lacks, now, refreshJobs])
+  }, [repository, lacks, now, refreshJobs])
   return null
 }

@@ -44,7 +44,8 @@ export function Root({ offer, today }: { offer: Offer | null; today: () => strin
 function OpenApp({ today }: { today: () => string }) {
   const units = useApp((s) => s.shelf.rules.units)
   const save = useApp((s) => s.save)
-  useUnloadGuard(save.kind === 'not saved')
+  const notSaved = useApp((s) => s.notSaved)
+  useUnloadGuard(notSaved !== null)
   const saveAgain = useApp((s) => s.saveAgain)
   const backup = useApp((s) => s.backup)
   const book = useApp((s) => s.book)
@@ -57,7 +58,7 @@ function OpenApp({ today }: { today: () => string }) {
         units={units}
         saveState={
           <SaveState
-            state={save}
+            state={notSaved ?? save}
             backup={book === 'demo' ? 'demo shop' : backupWords(backup, today())}
             onAgain={() => void saveAgain()}
           />

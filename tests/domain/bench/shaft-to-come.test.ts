@@ -106,6 +106,10 @@ describe('a shaft weighed raw', () => {
     expect(asked(cut + 5, own)).toMatchObject([{ code: 'unlike-its-raw' }])
     expect(asked(inGrains(planned.item.mean) + 5, {}), 'of its lot it might be').toEqual([])
     expect(asked(cut + 5, { ...own, cutWeight: cut + 5 }), 'its own reading makes it no righter').toHaveLength(1)
+    const offItsLot = inGrains(planned.item.mean) + 40
+    expect(asked(offItsLot, { rawWeight: raw, rawLength: 27.9 }), 'shorter raw than cut: its lot alone').toMatchObject([
+      { code: 'unlike-the-others' },
+    ])
   })
 
   it('changes nothing where it was not weighed, or is shorter than it is to be cut', () => {

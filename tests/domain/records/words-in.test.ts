@@ -15,6 +15,7 @@ describe('wordsIn', () => {
   })
   it('takes no other figures for a day', () => {
     expect(wordsIn('040-2026-03')).toEqual(['040', '2026', '03'])
+    expect(wordsIn('L2026-03 LOT2024-11-A')).toEqual(['l2026', '03', 'lot2024', '11', 'a'])
     expect(wordsIn('2019-2024, season 2019-20')).toEqual(['2019', '2024', 'season', '2019', '20'])
   })
   it('is empty for nothing', () => {
