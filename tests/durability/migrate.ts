@@ -1,6 +1,6 @@
 /**
  * Migration: a book of the first number is opened by today's app, and every process of the browser is ended without a word
- * while it is given its new indexes. Opened again it must be the book that an undisturbed opening makes, row by row, each
+ * while it is given its new indexes and views. Opened again it must be the book that an undisturbed opening makes, row by row, each
  * record with the hash it had. First the planted fault: a book with one row of the new index missing must be told apart.
  */
 import { existsSync } from 'node:fs'
@@ -8,6 +8,7 @@ import { cp, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
+import { BOOKS } from '@/storage/book'
 import { tally } from '@tests/run/tally'
 import { startBrowser } from './support/browser-process'
 import { servePage } from './support/build-page'
@@ -22,11 +23,14 @@ const served = await servePage()
 const folder = await mkdtemp(join(tmpdir(), 'grainwright-migrate-'))
 const old = join(folder, 'old')
 try {
-  const counts = await makeOld()
+  const { counts, today } = await makeOld()
   const whole = await opened('whole')
   console.log(`          opened undisturbed in ${Math.round(whole.ms)} ms: ${JSON.stringify(counts)}`)
   await check('a book that lacks one row of the new index is told from a whole one', async () => {
     if ((await contentAfterSpoiling('whole')) === whole.content) throw new Error('it looks the same')
+  })
+  await check('undisturbed it becomes, row by row, what today’s app would have written', () => {
+    if (whole.content !== today) throw new Error('it does not')
   })
   const random = seeded(20)
   let midway = 0
@@ -58,8 +62,9 @@ async function makeOld() {
   await page.waitForFunction(() => 'shop' in window)
   const made = await page.evaluate(([jobs, arrows, readings]) => window.shop.generate(jobs, arrows, readings), SIZE)
   await page.evaluate((name) => window.shop.makeOldBook(name), OLD)
+  const today = await page.evaluate((name) => window.shop.contentOf(name), BOOKS.shop)
   await browser.quit()
-  return made.counts
+  return { counts: made.counts, today }
 }
 
 /** A copy of the old profile where there is none of that name yet, opened as a person would. */

@@ -6,7 +6,6 @@ import { partsOfKind } from '../../domain/stock/shelf'
 import { changeRules } from '../../state/shop-actions'
 import { Page } from '../app/page'
 import { useApp, useAppStore } from '../app/use-app'
-import { Button } from '../controls/button'
 import { ChoiceField } from '../controls/choice-field'
 import { Panel } from '../controls/panel'
 import { QuantityField } from '../controls/quantity-field'
@@ -14,6 +13,7 @@ import { TextField } from '../controls/text-field'
 import { VersionsApart } from '../controls/versions-apart'
 import { Label } from '../figures/label'
 import { Backup } from './backup'
+import { CloseShop } from './close-shop'
 import { ForgetClient } from './forget-client'
 import { JumpList } from './jump-list'
 import { NamesList } from './names-list'
@@ -51,15 +51,9 @@ export default function ShopPage() {
   const book = useApp((s) => s.book)
   const builder = useApp((s) => s.builder)
   const setBuilder = useApp((s) => s.setBuilder)
-  const leave = useApp((s) => s.leave)
   const change = (part: Partial<Rules>) => void changeRules(store.getState(), { ...rules, ...part })
   return (
-    <Page
-      title="Shop"
-      tab="Shop"
-      about={book === 'demo' ? 'the demo shop' : undefined}
-      aside={<Button onClick={leave}>{book === 'demo' ? 'Leave the demo shop' : 'Close my shop'}</Button>}
-    >
+    <Page title="Shop" tab="Shop" about={book === 'demo' ? 'the demo shop' : undefined} aside={<CloseShop />}>
       <div className={look.page}>
         <JumpList titles={SUBJECTS} />
         <VersionsApart kind="rules" subject={RULES_SUBJECT} what="the shop’s rules" />
