@@ -10,11 +10,10 @@ import type { Personal } from '../domain/records/personal'
 import type { Photo } from '../domain/records/photo'
 import type { Hash, Id } from '../domain/records/scalars'
 import type { ArrowRow, JobRow, LotRow } from '../domain/records/view-rules'
+import { lotsOffTheShelf } from './version-steps'
 
 /** The number of the tables below. A book that says a higher one was written by a later app and is not written to. */
 export const SCHEMA = 3
-/** Views of a book with a lower number were made otherwise and are made anew, once: see `openBook`. No record is touched. */
-export const VIEWS_SINCE = 3
 
 /** Real and invented records never share a database. */
 export const BOOKS = { shop: 'grainwright-shop', demo: 'grainwright-demo' } as const
@@ -79,11 +78,9 @@ export class Book extends Dexie {
       arrowView: 'id,job,lot',
       lotView: 'id',
     })
-    this.version(2).stores({
-      heads: '[kind+subject],kind,*words,*standsOn,*of',
-      lotView: 'id,onShelf',
-      staged: 'hash,[kind+hash]',
-    })
+    this.version(2)
+      .stores({ heads: '[kind+subject],kind,*words,*standsOn,*of', lotView: 'id,onShelf', staged: 'hash,[kind+hash]' })
+      .upgrade(lotsOffTheShelf)
     this.version(SCHEMA).stores({ events: 'hash,[log+seq],job,command,*lots' }) // an index that nobody asked is gone
   }
 }

@@ -1,12 +1,10 @@
-/** Opens a book, founds it on the first day, brings its views to today's, and compares it with what was remembered outside. */
+/** Opens a book, founds it on the first day, and compares it with what was remembered outside. */
 import { startOf } from '../domain/records/chain'
 import type { RepositoryState, Tally } from '../domain/ports'
 import type { Id } from '../domain/records/scalars'
-import type { ViewRules } from '../domain/records/view-rules'
-import { SCHEMA, VIEWS_SINCE } from './book'
+import { SCHEMA } from './book'
 import type { Book } from './book'
 import { emptyTally, meta, setMeta } from './meta'
-import { rebuildAllViews } from './rebuild-views'
 import type { Surroundings } from './surroundings'
 
 /**
@@ -16,12 +14,10 @@ import type { Surroundings } from './surroundings'
  */
 export async function openBook(
   book: Book,
-  rules: ViewRules,
   newLog: () => Id,
   outside: Surroundings['outside'],
 ): Promise<RepositoryState> {
   if (!book.isOpen()) await book.open()
-  await viewsOfToday(book, rules)
   return book.transaction('rw', book.meta, async (): Promise<RepositoryState> => {
     const stored = (await meta(book, 'schema')) ?? 0
     if (stored > SCHEMA) return { kind: 'newer-app', stored, known: SCHEMA }
@@ -35,16 +31,6 @@ export async function openBook(
     }
     if (kept) await setMeta(book, 'tally', { ...found, head: startOf(newLog()) })
     return { kind: 'missing', remembered, found }
-  })
-}
-
-/** An earlier app's views are made anew, in the same transaction that says so: cut short, it is done again. */
-async function viewsOfToday(book: Book, rules: ViewRules): Promise<void> {
-  const stored = (await meta(book, 'schema')) ?? VIEWS_SINCE
-  if (stored >= VIEWS_SINCE) return
-  await book.transaction('rw', book.tables, async () => {
-    await rebuildAllViews(book, rules)
-    await setMeta(book, 'schema', SCHEMA)
   })
 }
 

@@ -47,7 +47,7 @@ export async function openRepository<J extends JobRow, A extends ArrowRow, L ext
     if (gate.state().kind === 'open') gate.setState({ kind: 'failed', detail: 'the browser closed the database' })
   })
   surroundings.announcer.hear((change) => seen.change(change, 'another tab'))
-  const opened = await openBook(book, plain, () => ids.id(), surroundings.outside)
+  const opened = await openBook(book, () => ids.id(), surroundings.outside)
   gate.setState(opened.kind === 'missing' ? await restored(book, plain, opened, surroundings) : opened)
 
   surroundings.after(LAY_BALLAST_AFTER, () => void surroundings.ballast?.lay())

@@ -1,6 +1,6 @@
 /**
  * Migration: a book of the first number is opened by today's app, and every process of the browser is ended without a word
- * while it is given its new indexes and views. Opened again it must be the book that an undisturbed opening makes, row by row, each
+ * while it is given its new indexes. Opened again it must be the book that an undisturbed opening makes, row by row, each
  * record with the hash it had. First the planted fault: a book with one row of the new index missing must be told apart.
  */
 import { existsSync } from 'node:fs'

@@ -54,7 +54,7 @@ describe('a job', () => {
     }
     for (const [by, text] of Object.entries(asked)) {
       const code = codeAsked(text)
-      const { jobs } = await repository.findJobs(code === undefined ? wordsIn(text) : [code])
+      const { jobs } = await repository.findJobs(code === undefined ? wordsIn(text) : [code.word])
       expect(
         jobs.map(({ id }) => id),
         `by ${by}: ${text}`,

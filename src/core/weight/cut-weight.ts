@@ -24,8 +24,9 @@ export const UNEVEN = ratio(0.01)
  * What a shaft will weigh once it is cut, from its raw weight w and length r, the length c it is cut to, and what its lot
  * says of any cut shaft. The two expectations are weighed by their variances V, so that no reading makes its arrow less sure.
  *
- *   q = c/r;  by its own: q·w;  own² = (q·u_w)² + (e·w·(1 − q))² + (w/r)²·(u_c² + (q·u_r)²);  shared = q·s_w
- *   b = V_raw/(V_raw + V_lot);  mean = b·lot + (1 − b)·q·w;  own = √(((1 − b)·own)² + b²·V_lot);  shared = (1 − b)·q·s_w
+ *   q = c/r;  by its own: q·w;  u_raw² = (q·u_w)² + (e·w·(1 − q))² + (w/r)²·(u_c² + (q·u_r)²);  V_raw = u_raw² + (q·s_w)²
+ *   V_lot = u_lot² + s_lot²;  b = V_raw/(V_raw + V_lot);  mean = b·lot + (1 − b)·q·w
+ *   own = √(((1 − b)·u_raw)² + b²·V_lot);  shared = (1 − b)·q·s_w
  *
  * What is left of the error of the lot's mean counts as the arrow's own; the scale's error stays shared.
  *
@@ -73,7 +74,7 @@ export function cutWeight(
     { mean, ownSd, sharedSd },
     {
       equation:
-        'q = c/r; own² = (q·u_w)² + (e·w·(1 − q))² + (w/r)²·(u_c² + (q·u_r)²); b = V_raw/(V_raw + V_lot); mean = b·lot + (1 − b)·q·w',
+        'q = c/r; u_raw² = (q·u_w)² + (e·w·(1 − q))² + (w/r)²·(u_c² + (q·u_r)²); V_raw = u_raw² + (q·s_w)²; V_lot = u_lot² + s_lot²; b = V_raw/(V_raw + V_lot); mean = b·lot + (1 − b)·q·w; own = √(((1 − b)·u_raw)² + b²·V_lot); shared = (1 − b)·q·s_w',
       inputs: [
         term('raw weight w', raw.mean, 'gr', 'read'),
         term('own standard deviation of the raw weight u_w', raw.ownSd, 'gr'),
@@ -84,8 +85,8 @@ export function cutWeight(
         term('standard deviation of the cut length u_c', cut.sd, 'in'),
         term('unevenness e', uneven, '%', 'assumed'),
         term('cut weight by the lot', lot.mean, 'gr', 'lot history'),
-        term('own standard deviation by the lot', lot.ownSd, 'gr', 'lot history'),
-        term('shared standard deviation by the lot', lot.sharedSd, 'gr', 'lot history'),
+        term('own standard deviation by the lot u_lot', lot.ownSd, 'gr', 'lot history'),
+        term('shared standard deviation by the lot s_lot', lot.sharedSd, 'gr', 'lot history'),
       ],
       result: [
         term('cut weight by its own', byRaw, 'gr'),
@@ -95,6 +96,7 @@ export function cutWeight(
         term('shared standard deviation', sharedSd, 'gr'),
       ],
       source: ['GUM', 'BDA3', 'CP'],
+      note: 'A shaft is cut from 10 in up to its raw length. What is left of the error of the lot’s mean counts as the arrow’s own.',
     },
   )
 }

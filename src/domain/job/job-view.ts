@@ -79,7 +79,7 @@ export function jobViewsOf(
     plainCode(job.code).toLowerCase(),
     ...(targetGr === null ? [] : [String(Math.round(targetGr))]),
     ...builds.map((build) => plainCode(build.code).toLowerCase()),
-    // The arrows of a sheet bear its code and a number: one word, not one an arrow.
+    // The arrows of a set bear the number of its job and their own: one word, not one an arrow.
     ...arrows.map((arrow) => plainCode(arrow.code.split('/')[0]!).toLowerCase()),
     ...(sheet?.lots ?? []).flatMap(({ lot }) => wordsIn(lot.code)),
   ])

@@ -1,7 +1,7 @@
 /**
  * A backup is a text file: one line of canonical JSON a record, so that it can be read in ten years with a text editor.
  *
- *   {"header":{"app":"Grainwright","format":1,"schema":2}}
+ *   {"header":{"app":"Grainwright","format":1,"schema":3}}
  *   {"event":{…}}      by log and place in it
  *   {"fact":{…}}       by hash
  *   {"personal":{…}}   by hash

@@ -42,7 +42,7 @@ export async function recoverBook(
     return not('the file does not read back as it was written; nothing was removed')
 
   await book.delete({ disableAutoOpen: false })
-  await openBook(book, rules, newLog, { ...outside, read: () => undefined }) // the alarm stays set: until the end only the file holds it all
+  await openBook(book, newLog, { ...outside, read: () => undefined }) // the alarm stays set: until the end only the file holds it all
   const refilled = await refillBook(book, rules, await keep.read())
   if (refilled.check.kind !== 'whole') return not('the file could not be read in again: keep it')
   if (backup) await setMeta(book, 'backup', backup)
@@ -60,7 +60,7 @@ async function refillFromCopy(
   surroundings: Surroundings,
   remembered: Tally,
 ): Promise<Recovered> {
-  await openBook(book, rules, newLog, surroundings.outside)
+  await openBook(book, newLog, surroundings.outside)
   const restored = await restoreFromCopy(book, rules, surroundings.secondCopy)
   const tally = restored?.tally ?? (await tallyOf(book))
   if (isShorter(tally, remembered)) return { kind: 'lost', remembered, found: tally }

@@ -10,10 +10,11 @@ import { useApp } from '../app/use-app'
 import { Button } from '../controls/button'
 import { DataTable } from '../controls/data-table'
 import { EmptyState } from '../controls/empty-state'
+import { Status } from '../controls/status'
 import { TextField } from '../controls/text-field'
 import { Label } from '../figures/label'
 import { showDayAndYear } from '../words/dates'
-import { listedWords } from '../words/book-words'
+import { listedWords, noSuchArrowWords } from '../words/book-words'
 import { STATE_WORDS } from '../words/job-words'
 import look from './book.module.css'
 
@@ -42,7 +43,7 @@ function useFound(asked: string, jobs: readonly JobView[]) {
 
 function askedWords(asked: string): readonly string[] {
   const code = codeAsked(asked)
-  return code === undefined ? wordsIn(asked) : [code]
+  return code === undefined ? wordsIn(asked) : [code.word]
 }
 
 export default function BookPage() {
@@ -52,13 +53,19 @@ export default function BookPage() {
   const [asked, setAsked] = useState('')
   const { found, more } = useFound(asked, jobs)
   const rows = found.jobs
+  const [said, setSaid] = useState('')
   /** A code and Enter, as a scanner types it, opens the one build it names. */
   async function take() {
     const code = codeAsked(asked)
     if (code === undefined || repository === null) return
-    const [job, ...others] = (await repository.findJobs([code], 2)).jobs
-    const build = job?.builds.find((each) => plainCode(each.code).toLowerCase() === code) ?? job?.builds.at(-1)
-    if (build !== undefined && others.length === 0) go(`/book/${build.asBuilt}`)
+    const [job, ...others] = (await repository.findJobs([code.word], 2)).jobs
+    if (job === undefined || others.length > 0) return
+    if (code.arrow !== undefined) {
+      const arrows = await repository.arrowViews(job.id)
+      if (!arrows.some(({ no }) => no === code.arrow)) return setSaid(noSuchArrowWords(job.code, code.arrow))
+    }
+    const build = job.builds.find((each) => plainCode(each.code).toLowerCase() === code.word) ?? job.builds.at(-1)
+    if (build !== undefined) go(`/book/${build.asBuilt}`)
   }
   return (
     <Page title="Book" tab="Book">
@@ -75,10 +82,14 @@ export default function BookPage() {
               name="find"
               inputMode="search"
               value={asked}
-              onText={setAsked}
+              onText={(text) => {
+                setSaid('')
+                setAsked(text)
+              }}
               onCommit={setAsked}
             />
           </form>
+          <Status>{said}</Status>
         </search>
         {rows.length === 0 ? (
           <EmptyState title={asked === '' ? 'Nothing in the book yet' : 'Nothing found'}>

@@ -87,3 +87,7 @@ export function listedWords(shown: number, of: number, asked: string): string {
   if (shown < of) return `${showNumber(shown, 0)} of ${jobs}${asked === '' ? '' : ' found'}`
   return asked === '' ? jobs : `${jobs} found`
 }
+
+/** A tag that was misread, or of another set. */
+export const noSuchArrowWords = (job: string, no: number): string =>
+  `Job ${job} has no arrow ${no}. Read the tag once more.`

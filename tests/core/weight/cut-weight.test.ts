@@ -99,6 +99,15 @@ describe('cutWeight', () => {
     )
   })
 
+  it('is asked to its ends: cut at its raw length, raw at the longest, unevenness from none to all', () => {
+    const whole = answer(cutWeight({ ...RAW, ...length(60, 1) }, length(60, 1), UNKNOWN, ratio(1)))
+    expect(inGrains(whole.mean)).toBeCloseTo(402.3, 1)
+    expect(cutWeight({ ...RAW, ...length(60.01, 0) }, CUT, LOT)).toMatchObject({ findings: [{ input: 'raw length' }] })
+    expect(cutWeight(RAW, length(9.99, 0), LOT)).toMatchObject({ findings: [{ input: 'cut length' }] })
+    for (const e of [-0.01, 1.01])
+      expect(cutWeight(RAW, CUT, LOT, ratio(e))).toMatchObject({ findings: [{ input: 'unevenness' }] })
+  })
+
   it.each([
     ['a shaft shorter than it is to be cut', { ...RAW, ...length(28, 0) }, CUT, LOT, 'cut length'],
     ['a weight that is no number', { ...RAW, mean: grains(NaN) }, CUT, LOT, 'raw weight'],

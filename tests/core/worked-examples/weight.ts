@@ -94,6 +94,7 @@ export const weightExamples: WorkedExamples = {
       },
       { length: inches(n(28.5)), sd: inches(n(0.01)) },
       { mean: grains(n(345)), ownSd: grains(n(2.5)), sharedSd: grains(n(0.6)) },
+      ratio(n(0.01)),
     ),
   predictedPart: (n) =>
     predictedPart({ nominal: grains(n(150)), tolerance: grains(n(1)), ownShare: ratio(n(0.8)) }, [

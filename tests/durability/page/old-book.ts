@@ -1,4 +1,4 @@
-/** A book as an earlier app left it: the rows of today's, without what a later number brought and found by other words, under the older number. */
+/** A book as an earlier app left it: the rows of today's, without what a later number brought, under the older number. */
 import { Dexie } from 'dexie'
 import { canonical } from '@/domain/records/canonical'
 import { Book } from '@/storage/book'
@@ -24,8 +24,7 @@ export async function makeOldBook(from: string, name: string): Promise<void> {
   today.close()
 }
 
-const asFirst = ({ of: _, onShelf: __, ...row }: Record<string, unknown>) =>
-  'words' in row ? { ...row, words: ['otherwise'] } : row
+const asFirst = ({ of: _, onShelf: __, ...row }: Record<string, unknown>) => row
 
 /** What stands in every table, in one number: two books of the same rows have the same. */
 export async function contentOf(name: string): Promise<string> {

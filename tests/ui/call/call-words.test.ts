@@ -113,7 +113,7 @@ describe('the words of the call', () => {
     expect(text).toContain('Draw length: on the measuring sheet, by 30 Nov.')
     expect(text).toContain('Leaves by Thursday 3 December 2026, with you by Tuesday 8 December 2026.')
 
-    const otherwise = 'The sheet has 8 arrows now; this price is for the 6 told on the call.'
+    const otherwise = 'The sheet has 8 arrows now; this price is for 6.'
     expect(summaryText({ ...summary, planned: 8 })).toContain(otherwise)
     expect(summaryText({ ...summary, planned: 6 })).toBe(text)
   })

@@ -63,7 +63,7 @@ export function summarySections({ answers, price, ship, planned }: Summary): rea
 function plannedOtherwise(price: Price, planned: number | undefined): readonly string[] {
   const priced = price.lines.find(({ what }) => what === 'arrows')?.count
   if (planned === undefined || priced === undefined || planned === priced) return []
-  return [`The sheet has ${counted(planned, 'arrow')} now; this price is for the ${priced} told on the call.`]
+  return [`The sheet has ${counted(planned, 'arrow')} now; this price is for ${priced}.`]
 }
 
 export function summaryText(summary: Summary): string {
