@@ -20,14 +20,14 @@ const profile = await mkdtemp(join(tmpdir(), 'grainwright-kill-'))
 try {
   await check('a page that says saved too early is caught', async () => {
     for (let attempt = 1; attempt <= 8; attempt++) {
-      const { lost } = await killed(1_000_000 * attempt, true)
+      const { lost } = await killed(1_000_000 * attempt, pauseOf(attempt), true)
       if (lost.length > 0) return
     }
     throw new Error('eight kills lost nothing of what was not written: this check sees no loss')
   })
   for (let n = 1; n <= KILLS; n++) {
     await check(`kill ${n} of ${KILLS}`, async () => {
-      const result = await killed(100_000_000 * n, false)
+      const result = await killed(100_000_000 * n, pauseOf(n), false)
       nothingLost(result, result.acknowledged)
     })
   }
@@ -37,11 +37,16 @@ try {
 }
 close()
 
-async function killed(from: number, early: boolean) {
+/** Milliseconds after the first that was acknowledged: another for each of four hundred kills. */
+function pauseOf(n: number): number {
+  return (n * 137) % 400
+}
+
+async function killed(from: number, pause: number, early: boolean) {
   const browser = await startBrowser(profile)
   const { job, acknowledged } = await readForEver(await browser.open(served.address), { from, early })
   while (acknowledged.length === 0) await wait(20) // the plan ends a harness that waits for ever
-  await wait((from * 31) % 400)
+  await wait(pause)
   await browser.kill()
   const known = [...acknowledged]
   const after = await startBrowser(profile)

@@ -16,6 +16,7 @@ const ARROWS = Math.round((JOBS * 40) / 3)
 const READINGS = ARROWS * 10
 const SLOWDOWN = 4
 const LOOK = 500 // ms between two looks at the memory
+const REST = 90_000 // ms: what an import of hundreds of megabytes leaves the browser and the disk to tidy up is no builder's day
 const LOTS_AT_ONCE = 20 // of the generated book: one a part
 
 const { check, close } = tally()
@@ -42,6 +43,7 @@ try {
   say('script memory rose while it was written out, MB', exportPeak)
   say('export', exported)
   await check('an export holds no more than 50 MB of script memory beside the file', () => below(exportPeak, 50))
+  await new Promise((go) => setTimeout(go, REST))
   await browser.quit()
 
   browser = await startBrowser(profile)
