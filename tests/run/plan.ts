@@ -112,7 +112,7 @@ export const PLAN: readonly Suite[] = [
     name: 'kill',
     command: node('tests/durability/kill.ts'),
     env: { KILLS: '10' },
-    releaseEnv: { KILLS: '300' },
+    releaseEnv: { KILLS: '300', ONE_PROFILE: '1' },
     cores: 1,
     counts: 'file',
     part: 'full',
