@@ -1,26 +1,15 @@
 /**
  * The one store. It holds what is open and says what was saved; every rule is a domain function it names, and everything
  * it keeps for good goes through the repository. Clock, ids and repository are handed in.
- * long because the turns of the writes, what is open and what is said of both must agree in one place
  */
 import { createStore } from 'zustand/vanilla'
 import type { OpenScale } from '../domain/bench/scale-source'
 import type { Job } from '../domain/job/job'
 import type { JobView } from '../domain/job/job-view'
-import type {
-  BenchLocks,
-  BackupState,
-  Change,
-  Clock,
-  Command,
-  DeviceMemory,
-  Ids,
-  RepositoryState,
-} from '../domain/ports'
+import type { BenchLocks, BackupState, Clock, DeviceMemory, Ids, RepositoryState } from '../domain/ports'
 import type { Personal } from '../domain/records/personal'
 import { personalOf } from '../domain/records/personal'
 import type { Id } from '../domain/records/scalars'
-import type { Said } from '../domain/records/write'
 import { newEvent } from '../domain/records/write'
 import type { Searcher } from '../domain/search/searcher'
 import { lotsNamed } from '../domain/stock/lots-named'
@@ -32,15 +21,14 @@ import { givenChanges } from './given-changes'
 import { inTurns } from './in-turn'
 import { LISTED, listWith } from './job-list'
 import type { OpenJob } from './open-job'
-import { openJob, openJobWith } from './open-job'
+import { openJob } from './open-job'
 import type { SaveState } from './save-state'
-import type { NotSaved } from './unsaved'
-import { isAboutForgotten, without, withRefused } from './unsaved'
 import type { ScaleSlice } from './scale-slice'
 import { scaleSlice } from './scale-slice'
 import type { ShelfSlice } from './shelf-slice'
 import { shelfSlice } from './shelf-slice'
-import type { Writing } from './writing'
+import type { WriteSlice } from './write-slice'
+import { writeSlice } from './write-slice'
 
 export interface Ports {
   readonly clock: Clock
@@ -54,13 +42,11 @@ export interface Ports {
   openSearcher(): Promise<Searcher>
 }
 
-export interface AppState extends ScaleSlice, ShelfSlice {
+export interface AppState extends ScaleSlice, ShelfSlice, WriteSlice {
   readonly book: BookName | null
   readonly repository: AppRepository | null
   readonly repositoryState: RepositoryState
   readonly save: SaveState
-  /** What waits to be saved, whatever `save` says of the newest. */
-  readonly notSaved: NotSaved | null
   readonly backup: BackupState
   readonly builder: string
   readonly jobs: readonly JobView[]
@@ -79,17 +65,8 @@ export interface AppState extends ScaleSlice, ShelfSlice {
   readonly loadJob: (id: Id) => Promise<void>
   /** Of the job that is open; another is left alone. */
   readonly reloadJob: (id: Id) => Promise<void>
-  /** Writes what `make` brings in one command; true once it is on the disk. Never throws for a failed write. */
-  readonly write: (make: (said: Said, ids: Ids) => Writing, progress?: (share: number) => void) => Promise<boolean>
-  /** As `write`, from what stands in the book when its turn has come: two changes of one record follow one another. */
-  readonly writeFrom: <T>(
-    read: (repository: AppRepository) => Promise<T>,
-    make: (read: T, said: Said, ids: Ids) => Writing,
-  ) => Promise<boolean>
   /** Until all that was asked for has had its turn, and what is open stands as it then is. */
   readonly whenSaved: () => Promise<void>
-  /** Gives what was not saved once more, in the order of its asking; stops at the first that fails again. Every write does. */
-  readonly saveAgain: () => Promise<boolean>
   /** A note as a personal row, to be named by its hash. */
   readonly note: (text: string) => Personal
   readonly holdBench: (job: Id, take?: 'ask' | 'take over') => Promise<void>
@@ -108,17 +85,9 @@ export function createAppStore(ports: Ports) {
     const inTurn = inTurns()
     let wanted: Id | null = null
     let listChanges = 0
-    let waiting = 0 // commands that have not had their turn yet
-    const given = givenChanges()
     let stopWatching = () => {}
     const holder = benchHolder((benchHold) => set({ benchHold }))
     let searching: Promise<Searcher> | undefined
-
-    const forgetUnsaved = (change: Change) =>
-      set(({ notSaved, save }) => {
-        const left = without(notSaved, isAboutForgotten(change))
-        return { notSaved: left, save: save.kind === 'not saved' ? (left ?? { kind: 'idle' }) : save }
-      })
 
     /** In turn with the writes; dropped where the builder has gone on to another job meanwhile. */
     const reloadJob = (id: Id): Promise<void> =>
@@ -130,69 +99,14 @@ export function createAppStore(ports: Ports) {
         if (wanted === id) set({ open })
       })
 
-    const openBook = (): AppRepository => {
-      const { repository } = get()
-      if (repository === null) throw new Error('no book is open')
-      return repository
-    }
-
-    /** One command, and what is open brought up to date with it. */
-    async function give(repository: AppRepository, command: Command, progress?: (share: number) => void) {
-      given.begin()
-      const receipt = await repository.commit(command, progress)
-      const { jobs, isAlone } = given.end()
-      const { open } = get()
-      if (receipt.kind === 'saved' && open !== null && (jobs.has(open.job.id) || receipt.again)) {
-        const isPlain = isAlone && !receipt.again && command.facts === undefined
-        const now = await (isPlain ? openJobWith(repository, open, receipt.events) : openJob(repository, open.job.id))
-        if (repository === get().repository) set({ open: now })
-      }
-      return receipt
-    }
-
-    /** What waits is given first, so that nothing older comes after it; true once all of it is on the disk. */
-    async function giveAll(repository: AppRepository, more: readonly Command[], progress?: (share: number) => void) {
-      for (const command of [...(get().notSaved?.commands ?? []), ...more]) {
-        if (repository !== get().repository) return false // the book it was asked of is closed
-        const receipt = await give(repository, command, more.includes(command) ? progress : undefined)
-        if (repository !== get().repository) return false
-        if (receipt.kind === 'not-saved') {
-          const notSaved = withRefused(get().notSaved, more, receipt)
-          set({ notSaved, save: notSaved })
-          return false
-        }
-        set(({ notSaved }) => ({ notSaved: without(notSaved, ({ id }) => id === command.id) }))
-      }
-      if (waiting === 0) set({ save: { kind: 'saved', at: ports.clock.now() } })
-      return true
-    }
-
-    /** Whatever else has its turn before it: from here on nothing says *Saved* until this is. */
-    function givenInTurn(
-      more: () => Promise<readonly Command[]>,
-      progress?: (share: number) => void,
-    ): Promise<boolean> {
-      const repository = openBook()
-      waiting += 1
-      set({ save: { kind: 'saving' } })
-      return inTurn(async () => {
-        waiting -= 1
-        const commands = await more().catch((error: unknown) => {
-          set(({ notSaved }) => ({ save: notSaved ?? { kind: 'idle' } }))
-          throw error
-        })
-        return giveAll(repository, commands, progress)
-      })
-    }
-    const saidNow = (): Said => ({ by: get().builder, at: ports.clock.now() })
-    const commandOf = (said: Said, writing: Writing): Command => ({ id: ports.ids.id(), ...said, ...writing })
+    const given = givenChanges()
+    const { forgetUnsaved, ...writes } = writeSlice(ports, set, get, { inTurn, given })
 
     return {
       book: null,
       repository: null,
       repositoryState: { kind: 'open' },
       save: { kind: 'idle' },
-      notSaved: null,
       backup: { at: null, lacks: 0 },
       builder: ports.memory.recall('builder') ?? 'Builder',
       jobs: [],
@@ -276,17 +190,8 @@ export function createAppStore(ports: Ports) {
         return reloadJob(id)
       },
       reloadJob,
-      write(make, progress) {
-        const said = saidNow()
-        const command = commandOf(said, make(said, ports.ids))
-        return givenInTurn(() => Promise.resolve([command]), progress)
-      },
-      writeFrom(read, make) {
-        const said = saidNow()
-        return givenInTurn(async () => [commandOf(said, make(await read(openBook()), said, ports.ids))])
-      },
+      ...writes,
       whenSaved: () => inTurn(() => Promise.resolve()),
-      saveAgain: () => (get().notSaved === null ? Promise.resolve(true) : givenInTurn(() => Promise.resolve([]))),
       ...scaleSlice(ports, set, get),
       async holdBench(job, take) {
         const { book } = get()
