@@ -7,6 +7,9 @@ export interface Ballast {
   drop(): Promise<void>
 }
 
+/** Milliseconds after a start or a rescue, when the first page is drawn and the browser has written out what it was given. */
+export const LAY_BALLAST_AFTER = 3000
+
 const SIZE = 16 * 1024 * 1024 // bytes: opening and refilling a database of some ten megabytes took less
 const BLOCK = 2 * 1024 * 1024 // bytes written at once
 const DICE = 65_536 // bytes; the most random ones a browser gives at once

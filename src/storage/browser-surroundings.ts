@@ -3,6 +3,7 @@ import type { Change, Tally } from '../domain/ports'
 import { afterwards } from './afterwards'
 import { ballast } from './ballast'
 import { BOOKS } from './book'
+import { freshLog } from './fresh-log'
 import { offThread } from './off-thread'
 import { localSecondCopy } from './second-copy/second-copy'
 import type { Remembered, Surroundings } from './surroundings'
@@ -15,6 +16,7 @@ export function browserSurroundings(book: string): Surroundings {
   return {
     ...(typeof Worker === 'undefined' ? {} : { offThread }),
     ballast: ballast(book),
+    freshLog: () => freshLog(book),
     ...(book === BOOKS.demo ? {} : { secondCopy: localSecondCopy(book, later) }),
     outside: {
       read: (of) => {

@@ -26,11 +26,13 @@ export interface Gateway {
   readonly setState: (state: RepositoryState) => void
 }
 
+/** @param ready resolves when the first write may be made */
 export function gateway(
   book: Book,
   rules: ViewRules,
   surroundings: Surroundings,
   seen: { readonly state: (state: RepositoryState) => void; readonly change: (change: Change) => void },
+  ready: Promise<void>,
 ): Gateway {
   let state: RepositoryState = { kind: 'open' }
   const memory = jobMemory()
@@ -61,7 +63,7 @@ export function gateway(
   }
 
   const write = (command: Id, work: () => Promise<Written>) =>
-    work().then(
+    ready.then(work).then(
       (written) => saved(command, written),
       (error: unknown) => failed(command, error),
     )

@@ -2,6 +2,7 @@
 import type { Change, Ids, Repository, RepositoryState } from '../domain/ports'
 import type { ArrowRow, JobRow, LotRow, ViewRules } from '../domain/records/view-rules'
 import { archive } from './archive'
+import { LAY_BALLAST_AFTER } from './ballast'
 import { Book } from './book'
 import type { Engine } from './book'
 import { browserSurroundings } from './browser-surroundings'
@@ -11,8 +12,6 @@ import { reading } from './reading'
 import { restoreFromCopy } from './second-copy/restore-from-copy'
 import { settle } from './settle'
 import type { Surroundings } from './surroundings'
-
-const LAY_BALLAST_AFTER = 3000 // ms, when the first page has long been drawn
 
 export interface RepositoryOptions<J extends JobRow, A extends ArrowRow, L extends LotRow> {
   /** The database's name: one of `BOOKS`. */
@@ -36,7 +35,12 @@ export async function openRepository<J extends JobRow, A extends ArrowRow, L ext
       watchers.forEach((watcher) => watcher.change?.(change as Change<J>, by)),
   }
   const plain = rules as unknown as ViewRules // the rules' own views go in and come out; between, only their indexes count
-  const gate = gateway(book, plain, surroundings, seen)
+  const opening = openBook(book, () => ids.id(), surroundings.outside)
+  const ready = opening.then(
+    () => surroundings.freshLog?.(),
+    () => undefined, // who opens the book hears of it
+  )
+  const gate = gateway(book, plain, surroundings, seen, ready)
 
   book.on('versionchange', () => {
     book.close({ disableAutoOpen: true }) // a later app is waiting; this tab must not open it again behind its back
@@ -47,7 +51,8 @@ export async function openRepository<J extends JobRow, A extends ArrowRow, L ext
     if (gate.state().kind === 'open') gate.setState({ kind: 'failed', detail: 'the browser closed the database' })
   })
   surroundings.announcer.hear((change) => seen.change(change, 'another tab'))
-  const opened = await openBook(book, () => ids.id(), surroundings.outside)
+  const opened = await opening
+  if (opened.kind === 'missing') await ready
   gate.setState(opened.kind === 'missing' ? await restored(book, plain, opened, surroundings) : opened)
 
   surroundings.after(LAY_BALLAST_AFTER, () => void surroundings.ballast?.lay())

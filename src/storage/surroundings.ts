@@ -23,6 +23,8 @@ export interface Surroundings {
   readonly secondCopy?: SecondCopy
   /** Room for a rescue on a full disk. */
   readonly ballast?: Ballast
+  /** Guards against a torn end of the browser's log; resolves when saves may be made. */
+  readonly freshLog?: () => Promise<void>
   /** Does long work in a worker; left out where there are none, and then it is done here. */
   readonly offThread?: typeof offThread
   /** Calls once after some milliseconds; returns how to call it off. */

@@ -1,8 +1,7 @@
 /**
  * Kill: every process of the browser is ended without a word while readings are saved, and the profile is opened again. No
- * reading that was acknowledged may be missing, none torn. First the planted fault: a page that says saved before the disk
- * has answered must be caught. ONE_PROFILE kills again and again in one profile, which a browser has been seen not to survive:
- * see docs/durability.md.
+ * reading that was acknowledged may be missing, none torn. All in one profile, since what one kill leaves may cost what was
+ * written before a later one. First the planted fault: a page that says saved before the disk has answered must be caught.
  */
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
@@ -14,7 +13,6 @@ import { servePage } from './support/build-page'
 import { losses, nothingLost, readForEver } from './support/losses'
 
 const KILLS = Number(process.env['KILLS'] ?? 10)
-const ONE_PROFILE = process.env['ONE_PROFILE'] !== undefined
 
 const { check, close } = tally()
 const served = await servePage()
@@ -45,7 +43,7 @@ function pauseOf(n: number): number {
 }
 
 async function killed(from: number, pause: number, early: boolean) {
-  const profile = join(folder, ONE_PROFILE ? 'one' : `${from}`)
+  const profile = join(folder, early ? `${from}` : 'one')
   const browser = await startBrowser(profile)
   const { job, acknowledged } = await readForEver(await browser.open(served.address), { from, early })
   while (acknowledged.length === 0) await wait(20) // the plan ends a harness that waits for ever

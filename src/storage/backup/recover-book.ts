@@ -7,6 +7,7 @@
 import type { Keep, Recovered, Tally } from '../../domain/ports'
 import type { Id } from '../../domain/records/scalars'
 import type { ViewRules } from '../../domain/records/view-rules'
+import { LAY_BALLAST_AFTER } from '../ballast'
 import type { Book } from '../book'
 import { meta, setMeta, tallyOf } from '../meta'
 import { isShorter, openBook } from '../open-book'
@@ -42,6 +43,7 @@ export async function recoverBook(
     return not('the file does not read back as it was written; nothing was removed')
 
   await book.delete({ disableAutoOpen: false })
+  await surroundings.freshLog?.() // or the new book is written behind what the failed write has torn
   await openBook(book, newLog, { ...outside, read: () => undefined }) // the alarm stays set: until the end only the file holds it all
   const refilled = await refillBook(book, rules, await keep.read())
   if (refilled.check.kind !== 'whole') return not('the file could not be read in again: keep it')
@@ -49,7 +51,7 @@ export async function recoverBook(
   if (file) await setMeta(book, 'backupFile', file)
   const again = await exportBook(book, () => {})
   if (again.root !== out.root) return not('the new book differs from the file: keep the file')
-  await recovered(book, refilled.tally, surroundings)
+  recovered(book, refilled.tally, surroundings)
   return { kind: 'recovered', counts: out.counts, lost: out.lost }
 }
 
@@ -65,14 +67,14 @@ async function refillFromCopy(
   const tally = restored?.tally ?? (await tallyOf(book))
   if (isShorter(tally, remembered)) return { kind: 'lost', remembered, found: tally }
   const { counts } = await exportBook(book, () => {})
-  await recovered(book, tally, surroundings)
+  recovered(book, tally, surroundings)
   return { kind: 'recovered', counts, lost: [] }
 }
 
-async function recovered(book: Book, tally: Tally, { outside, ballast }: Surroundings): Promise<void> {
+function recovered(book: Book, tally: Tally, { outside, ballast, after }: Surroundings): void {
   outside.forget(book.name)
   outside.write(book.name, tally)
-  await ballast?.lay()
+  after(LAY_BALLAST_AFTER, () => void ballast?.lay())
 }
 
 const not = (problem: string): Recovered => ({ kind: 'not-recovered', problem })

@@ -21,9 +21,13 @@ import { storeOf, timings } from './timings'
 
 const asked = new URLSearchParams(location.search)
 const name = asked.get('book') ?? BOOKS.shop
-const { secondCopy, ...others } = browserSurroundings(name)
-/** The planted fault of the full disk: a page that keeps no second copy. */
-const surroundings = asked.get('copy') === 'none' || secondCopy === undefined ? others : { ...others, secondCopy }
+const { secondCopy, freshLog, ...others } = browserSurroundings(name)
+/** Planted faults: a page that keeps no second copy, and one that goes on in the old log. */
+const surroundings = {
+  ...others,
+  ...(asked.get('copy') === 'none' || secondCopy === undefined ? {} : { secondCopy }),
+  ...(asked.get('log') === 'old' || freshLog === undefined ? {} : { freshLog }),
+}
 const repository = await openRepository({ name, rules: VIEW_RULES, ids: browserIds, surroundings })
 const states: RepositoryState['kind'][] = [repository.state().kind]
 repository.watch({ state: (state) => states.push(state.kind) })
