@@ -71,10 +71,11 @@ async function refillFromCopy(
   return { kind: 'recovered', counts, lost: [] }
 }
 
-function recovered(book: Book, tally: Tally, { outside, ballast, after }: Surroundings): void {
+function recovered(book: Book, tally: Tally, surroundings: Surroundings): void {
+  const { outside, ballast } = surroundings
   outside.forget(book.name)
   outside.write(book.name, tally)
-  after(LAY_BALLAST_AFTER, () => void ballast?.lay())
+  surroundings.after(LAY_BALLAST_AFTER, () => void ballast?.lay())
 }
 
 const not = (problem: string): Recovered => ({ kind: 'not-recovered', problem })
