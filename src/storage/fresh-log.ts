@@ -6,7 +6,6 @@
  * else writes just then: so an empty one is made and deleted, and the first save waits until that is over.
  * `tests/durability/torn-log.ts` shows all of it.
  */
-import { Dexie } from 'dexie'
 import type { Engine } from './book'
 
 const WRITTEN_OUT = 150 // ms after the browser has said that the database is deleted; some 20 were seen
@@ -16,12 +15,19 @@ const PATIENCE = 1000 // ms; a save is not kept waiting by another tab
 export const freshLog = (book: string, engine: Engine = {}): Promise<void> =>
   Promise.race([begin(book, engine).catch(() => undefined), pause(PATIENCE)])
 
-async function begin(book: string, engine: Engine): Promise<void> {
-  const empty = new Dexie(`${book}-fresh-log`, engine)
-  empty.version(1).stores({ nothing: 'id' })
-  await empty.open()
-  await empty.delete()
+async function begin(book: string, { indexedDB = globalThis.indexedDB }: Engine): Promise<void> {
+  const name = `${book}-fresh-log`
+  const empty = await answer(indexedDB.open(name))
+  empty.close()
+  await answer(indexedDB.deleteDatabase(name))
   await pause(WRITTEN_OUT)
 }
+
+// Not by the library: it says in the console that a database which is just being closed is in the way.
+const answer = <T>(request: IDBOpenDBRequest & IDBRequest<T>) =>
+  new Promise<T>((done, failed) => {
+    request.addEventListener('success', () => done(request.result))
+    request.addEventListener('error', () => failed(request.error))
+  })
 
 const pause = (milliseconds: number) => new Promise<void>((go) => setTimeout(go, milliseconds))

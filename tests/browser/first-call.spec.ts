@@ -101,6 +101,27 @@ describe('an entry that was refused', () => {
   })
 })
 
+describe('a press on Next', () => {
+  it('counts though it leaves a field whose error moves the page, and the entry stands there still', async ({
+    page,
+  }) => {
+    await openShop(page)
+    await newCall(page)
+    const travel = page.locator('input[name=travelOn]')
+    await travel.fill('end of March')
+    const next = page.getByRole('link', { name: 'Next: Bow' })
+    await next.scrollIntoViewIfNeeded()
+    const before = (await next.boundingBox())!
+    await page.mouse.move(before.x + before.width / 2, before.y + 4)
+    await page.mouse.down()
+    await page.waitForTimeout(150) // as long as a finger takes, and a line of error to appear
+    await page.mouse.up()
+    await expect(page.getByRole('heading', { name: 'Bow', exact: true })).toBeVisible()
+    await page.getByRole('link', { name: 'Read back', exact: true }).click()
+    await expect(page.getByText('Travels on: “end of March” was not understood and is not kept.')).toBeVisible()
+  })
+})
+
 describe('a number half typed', () => {
   it('is kept at once when the page is put away, without waiting for the pause after it', async ({ page }) => {
     await openShop(page)

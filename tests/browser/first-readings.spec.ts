@@ -70,6 +70,21 @@ describe('the first time at the bench', () => {
     await expect(page.locator('[name=reading]')).toBeFocused()
   })
 
+  it('does not close the spin over a run-out that no place on the clock was tapped for', async ({ page }) => {
+    const set = await startedSet(1)
+    await openBench(page, set)
+    await read(page, trueHand(set, 8).read(1, 'rawWeight'))
+    await expect(page.locator('h1').first()).toHaveText('Spin and mark')
+    await page.locator('[name=runOut]').fill('0.002')
+    await button(page, 'Done, next').click()
+    await expect(page.getByText('“0.002” is typed and not taken yet: take it, or clear it first.')).toBeVisible()
+    await expect(page.locator('h1').first()).toHaveText('Spin and mark')
+    await button(page, '90°').click()
+    await expect(page.locator('[name=runOut]')).toHaveValue('')
+    await button(page, 'Done, next').click()
+    await expect.poll(async () => (await look(page)).point).toBe('c2c')
+  })
+
   it('names the unit that the huge figure is shown in', async ({ page }) => {
     const set = await startedSet(1)
     await openBench(page, set)

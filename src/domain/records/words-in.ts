@@ -16,3 +16,14 @@ export const wordsIn = (text: string): readonly string[] => [
     .map((word) => word.replaceAll(/^\.+|\.+$/g, ''))
     .filter((word) => word !== ''),
 ]
+
+const LOOSE_DAY = /(?<![\p{Letter}\d-])((?:19|20)\d\d)([/. ])([01]?\d)\2([0-3]?\d)(?![\p{Letter}\d-])/gu
+
+/** The words of what somebody asks for: a day may be typed with strokes, points or blanks, the year first. */
+export const wordsAsked = (text: string): readonly string[] =>
+  wordsIn(
+    text.replaceAll(
+      LOOSE_DAY,
+      (_, year: string, __, month: string, day: string) => `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`,
+    ),
+  )

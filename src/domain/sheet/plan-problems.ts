@@ -9,6 +9,7 @@ import type { Placed } from './geometry'
 import type { PlanProblem } from './plan-problem'
 import type { SheetFigures } from './sheet-figures'
 import type { Sheet } from './sheet'
+import { isFront, isHead, isWholeArrow } from './whole-arrow'
 
 const MM_HAIR = 1e-6
 const IN_HAIR = 1e-6
@@ -43,8 +44,8 @@ function missing(sheet: Sheet, parts: readonly Part[]): readonly PlanProblem[] {
     ['C2C', sheet.plan.c2cIn !== undefined, 'stop'],
     ['shaft', of(parts, 'shaft').length > 0, 'stop'],
     ['nock', of(parts, 'nock').length > 0, 'stop'],
-    ['front end', of(parts, 'insert', 'half-out', 'outsert').length > 0, 'stop'],
-    ['head', of(parts, 'broadhead', 'field point').length > 0, 'stop'],
+    ['front end', parts.some(({ kind }) => isFront(kind)), 'stop'],
+    ['head', parts.some(({ kind }) => isHead(kind)), 'stop'],
     ['vanes', of(parts, 'vane', 'feather').length > 0, 'look'],
     ['glue', of(parts, 'glue').length > 0, 'look'],
   ]
@@ -172,11 +173,12 @@ function limits(sheet: Sheet, parts: readonly Part[], worked: SheetFigures | und
   const problems: PlanProblem[] = []
   const { targetGr } = sheet.plan
   const { peakDrawWeightLb: drawLb } = sheet.bow
-  // Of the target, not of what the parts weigh today: it is the target that the arrow is trimmed to.
+  // Of the target, not of what the parts weigh today: it is the target that the arrow is trimmed to. Without one only an arrow
+  // that is all there is judged: a shaft by itself will be heavier.
+  const isWhole = isWholeArrow(parts.map(({ kind }) => kind))
+  const ofParts = isWhole ? worked?.figures?.grainsPerPound : undefined
   const gpp =
-    targetGr === undefined || drawLb === undefined
-      ? worked?.figures?.grainsPerPound
-      : grainsPerPound(grains(targetGr), poundsForce(drawLb))
+    targetGr === undefined || drawLb === undefined ? ofParts : grainsPerPound(grains(targetGr), poundsForce(drawLb))
   if (gpp?.ok) {
     const per = inUnit(gpp.value, 'gr/lb')
     const least = sheet.rules.leastGrainsPerLb

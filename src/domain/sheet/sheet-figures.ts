@@ -33,6 +33,7 @@ import type { PlanItem } from './plan-items'
 import { planItems } from './plan-items'
 import { postOf } from './post-of'
 import type { Sheet } from './sheet'
+import { isWholeArrow } from './whole-arrow'
 
 export interface SheetFigures {
   /** With the post as it will be once trimmed. */
@@ -101,6 +102,7 @@ export function sheetFigures(sheet: Sheet): SheetFigures | undefined {
   const one = forecast.ok && landing !== undefined ? { forecast: forecast.value, landing } : undefined
   const lifted = liftArrow(geometry, items, edge)
   const bow = callBow(bowAnswers(sheet.bow))
+  const isWhole = isWholeArrow(items.map(({ part }) => part.kind))
   return {
     geometry,
     items,
@@ -114,7 +116,7 @@ export function sheetFigures(sheet: Sheet): SheetFigures | undefined {
     expectedHead: headOf(items),
     lifted,
     bow,
-    figures: lifted.ok ? traced(figuresOf(sheet, geometry, lifted.value, bow), bow.origins) : undefined,
+    figures: lifted.ok ? traced(figuresOf(sheet, geometry, lifted.value, bow, isWhole), bow.origins) : undefined,
   }
 }
 
@@ -123,17 +125,26 @@ const headOf = (items: readonly PlanItem[]): Mass =>
     .filter(({ part }) => part.kind === 'broadhead' || part.kind === 'field point')
     .reduce((total, { item }) => difference(total, difference(grains(0), item.mean)), grains(0))
 
-function figuresOf(sheet: Sheet, geometry: Geometry, { arrow, spread }: LiftedArrow, bow: CallBow): ArrowFigures {
+function figuresOf(
+  sheet: Sheet,
+  geometry: Geometry,
+  { arrow, spread }: LiftedArrow,
+  bow: CallBow,
+  isWhole: boolean,
+): ArrowFigures {
   // Without a draw weight, and with no reading of the bow, an assumed rating would say nothing of this bow.
   const { ratedSpeed, ...rest } = bow.known
   const known = bow.peak === undefined ? rest : { ...rest, ratedSpeed }
-  return arrowFigures({
+  const figures = arrowFigures({
     arrow,
     focLength: inches(geometry.focLengthIn),
     bow: known as CallBow['known'],
     spread,
     reserveBand: reserveBandOf(sheet),
   })
+  const { grainsPerPound: gpp } = figures
+  // A shaft by itself is no arrow too light for its bow.
+  return isWhole || gpp?.ok !== true ? figures : { ...figures, grainsPerPound: { ...gpp, findings: [] } }
 }
 
 /** The figures with the true origin of the bow's numbers written on their inputs. */

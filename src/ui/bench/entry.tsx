@@ -35,6 +35,8 @@ interface EntryProps extends LastOnPage {
   /** The reading is there already and is only looked at. */
   isLooking: boolean
   paperAt: string | null
+  /** What is typed beside it, in a panel of the step, and not taken. */
+  beside: string
   onSaid: (words: string) => void
   onNext: () => void
 }
@@ -48,7 +50,8 @@ const STAYS: Readonly<Record<string, DataPoint>> = {
 
 const isGrams = (slip: Slip): slip is Extract<Slip, { code: 'grams-for-grains' }> => slip.code === 'grams-for-grains'
 
-export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSaid, onNext, just, onDid }: EntryProps) {
+export function Entry({ thing, isLooking, paperAt, beside, onSaid, onNext, just, onDid, ...at }: EntryProps) {
+  const { job, bench, sheet, work } = at
   const { step, arrow } = thing
   const own = arrow === null ? sheet : ownSheet(arrow, sheet)
   // The clock takes run-out with its angle; one by one they would be a long list.
@@ -83,9 +86,10 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
   const grams = answer?.kind === 'asked' ? answer.slips.find(isGrams) : undefined
   /** What is typed and not taken would go with the step. */
   function leave() {
-    if (shown === '') return finish.done()
-    onSaid(untakenWords(shown))
-    input.current?.focus()
+    const untaken = shown || beside.trim()
+    if (untaken === '') return finish.done()
+    onSaid(untakenWords(untaken))
+    if (shown !== '') input.current?.focus()
   }
   const canConfirm = step.confirm !== 'none' && (thing.point === null || isLooking)
   return (
@@ -94,7 +98,7 @@ export function Entry({ job, bench, sheet, work, thing, isLooking, paperAt, onSa
       noValidate
       onSubmit={(event) => {
         event.preventDefault()
-        if (point === null || (shown === '' && onScale === undefined && stays && canConfirm)) finish.done()
+        if (point === null || (shown === '' && onScale === undefined && stays && canConfirm)) leave()
         else entry.take()
       }}
     >

@@ -1,5 +1,5 @@
 /** The spin of one raw shaft: what the dial shows at each station, and a clock to tap for where. A tap takes both. */
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import type { BenchArrow } from '../../domain/bench/bench'
 import { standing } from '../../domain/bench/bench'
 import type { SpinStation } from '../../domain/bench/spun-shaft'
@@ -25,14 +25,18 @@ interface SpinPanelProps {
   sheet: Sheet
   step: string
   onSaid: (words: string) => void
+  /** What stands in its field: a run-out that no place on the clock was tapped for yet. */
+  onTyped: (text: string) => void
 }
 
-export default function SpinPanel({ job, arrow, sheet, step, onSaid }: SpinPanelProps) {
+export default function SpinPanel({ job, arrow, sheet, step, onSaid, onTyped }: SpinPanelProps) {
   const store = useAppStore()
   const unread = SPIN_STATIONS.find((each) => stationRead(arrow, each) === undefined)
   const [chosen, setChosen] = useState<SpinStation>()
   const [text, setText] = useState('')
   const [problem, setProblem] = useState('')
+  useEffect(() => onTyped(text), [onTyped, text])
+  useEffect(() => () => onTyped(''), [onTyped])
   const station = chosen ?? unread ?? 1
   const points = stationPoints(station)
   const read = stationRead(arrow, station)

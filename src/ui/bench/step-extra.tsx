@@ -38,9 +38,11 @@ interface StepExtraProps {
   point: DataPoint | null
   own: ArrowForecast | undefined
   onSaid: (words: string) => void
+  /** What is typed here and not taken. */
+  onTyped: (text: string) => void
 }
 
-export function StepExtra({ job, bench, sheet, work, step, arrow, own, point, onSaid }: StepExtraProps) {
+export function StepExtra({ job, bench, sheet, work, step, arrow, own, point, onSaid, onTyped }: StepExtraProps) {
   const hasDemoScale = useApp((s) => s.scale.kind === 'on' && s.scale.source === 'demo')
   const weighed = point ?? WEIGHED_AT[step.key] ?? null
   const pairing = PAIRED_AT.has(step.key) ? <PairPanel {...{ job, bench, sheet, work, onSaid }} /> : null
@@ -49,7 +51,7 @@ export function StepExtra({ job, bench, sheet, work, step, arrow, own, point, on
     <Suspense>
       {pairing}
       {step.key === 'spin' ? (
-        <SpinPanel key={arrow.id} job={job} arrow={arrow} sheet={sheet} step={step.key} onSaid={onSaid} />
+        <SpinPanel key={arrow.id} {...{ job, arrow, sheet, onSaid, onTyped }} step={step.key} />
       ) : null}
       {step.key === 'cut' ? <CutPanel arrow={arrow} sheet={sheet} /> : null}
       {step.key === 'index' ? <InsertTurnPanel key={arrow.id} no={arrow.no} /> : null}

@@ -48,6 +48,7 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
   const [address, go] = useLocation()
   const isStillHere = useStillHere(address)
   const [said, setSaid] = useState('')
+  const [beside, setBeside] = useState('')
   const [just, setJust] = useState<LastOnPage['just']>(null)
   const [paper, setPaper] = useState<'off' | { at: string | null }>('off')
   const { job } = open
@@ -139,6 +140,7 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
           thing={thing}
           isLooking={isLooking}
           paperAt={paper === 'off' ? null : paper.at}
+          beside={beside}
           just={just}
           onDid={setJust}
           onSaid={setSaid}
@@ -148,7 +150,7 @@ export function StepPage({ open, bench, sheet, slug, no }: StepPageProps) {
           }}
         />
         <SetStrip bench={bench} work={work} at={arrow ?? undefined} onGo={(each) => go(to(step.key, each.no))} />
-        <StepExtra {...{ job, bench, sheet, work, step, arrow, own, point }} onSaid={setSaid} />
+        <StepExtra {...{ job, bench, sheet, work, step, arrow, own, point }} onSaid={setSaid} onTyped={setBeside} />
         <p className={look.left} data-label="">
           {left === 0 ? 'Nothing left at this step.' : `${left} left at this step.`}
         </p>

@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter'
 import type { JobView } from '../../domain/job/job-view'
 import { codeAsked } from '../../domain/book/code-asked'
 import { plainCode } from '../../domain/records/code'
-import { wordsIn } from '../../domain/records/words-in'
+import { wordsAsked } from '../../domain/records/words-in'
 import { Page } from '../app/page'
 import { useApp } from '../app/use-app'
 import { Button } from '../controls/button'
@@ -43,7 +43,7 @@ function useFound(asked: string, jobs: readonly JobView[]) {
 
 function askedWords(asked: string): readonly string[] {
   const code = codeAsked(asked)
-  return code === undefined ? wordsIn(asked) : [code.word]
+  return code === undefined ? wordsAsked(asked) : [code.word]
 }
 
 export default function BookPage() {

@@ -9,6 +9,7 @@ import { Page } from '../app/page'
 import type { PageParams } from '../app/routes'
 import { StageBar } from '../app/stage-bar'
 import { buttonLook } from '../controls/button'
+import { steadyPress } from '../controls/steady-press'
 import { NoSuchJob } from '../jobs/no-such-job'
 import { useOpenJob } from '../jobs/use-open-job'
 import { jobTab, jobTitle, openCountWords } from '../words/job-words'
@@ -88,11 +89,11 @@ function OpenCall({ open, address }: { open: OpenJob; address: string | undefine
             </TopicQuestions>
             <div className={look.end}>
               {next === undefined ? null : (
-                <Link to={`/job/${job.id}/call/${next}`} className={buttonLook('plain')}>
+                <Link to={`/job/${job.id}/call/${next}`} className={buttonLook('plain')} {...steadyPress}>
                   Next: {TOPIC_WORDS[next]}
                 </Link>
               )}
-              <Link to={`/job/${job.id}/call/read-back`} className={buttonLook('primary')}>
+              <Link to={`/job/${job.id}/call/read-back`} className={buttonLook('primary')} {...steadyPress}>
                 Read back
               </Link>
             </div>

@@ -4,6 +4,8 @@
  */
 import type { ReactNode } from 'react'
 import { useState } from 'react'
+import { Link } from 'wouter'
+import { DEFAULT_RULES } from '../../domain/shop/rules'
 import '../look/print.css'
 import { Button } from '../controls/button'
 import { ChoiceField } from '../controls/choice-field'
@@ -43,6 +45,12 @@ export function PrintSheet({ paper: usual, title, facts, sheets }: PrintSheetPro
           </Button>
           <Button onClick={() => history.back()}>Back</Button>
         </div>
+        {facts.shop === DEFAULT_RULES.shopName && (
+          <p className={look.unnamed}>
+            This paper says <q>{facts.shop}</q>, as the shop had no name when it was made.{' '}
+            <Link to="/shop">Name the shop</Link>
+          </p>
+        )}
       </div>
       {sheets.map((content, at) => (
         // Sheets never move, so their place is their key.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { wordsIn } from '@/domain/records/words-in'
+import { wordsAsked, wordsIn } from '@/domain/records/words-in'
 
 describe('wordsIn', () => {
   it('compares without case, accents and marks between', () => {
@@ -20,5 +20,18 @@ describe('wordsIn', () => {
   })
   it('is empty for nothing', () => {
     expect(wordsIn(' ,. – ')).toEqual([])
+  })
+})
+
+describe('wordsAsked', () => {
+  it('takes a day however its parts are set apart, the year first', () => {
+    const typed = ['2026-03-04', '2026/03/04', '2026.3.4', '2026 03 04', '2026/3/04']
+    expect(typed.map(wordsAsked)).toEqual(typed.map(() => ['2026-03-04']))
+    expect(wordsAsked('moose 2026/03/04')).toEqual(['2026-03-04', 'moose'])
+  })
+  it('leaves anything else as it was typed', () => {
+    for (const text of ['2026 785', '2026 03', '2026 03/04', 'L2026 03 04', '1.2026.03', 'moose 12 04', '2026-03']) {
+      expect(wordsAsked(text)).toEqual(wordsIn(text))
+    }
   })
 })

@@ -149,4 +149,24 @@ describe('a plan', () => {
   ])('that %s gets its sentence', (_, change, sentence) => {
     expect(said(change)).toContain(sentence)
   })
+
+  it('without a target is judged by its parts as soon as an arrow is whole, and no shaft by itself', () => {
+    const isTooLight = (change: Change) =>
+      said({ ...change, plan: { targetGr: undefined } }).some((sentence) => sentence.includes('too light for this bow'))
+    const others = Object.fromEntries(
+      USUAL_LINES.filter((name) => name !== 'Heron 200').map((name) => [name, undefined]),
+    )
+    expect(isTooLight({})).toBe(false)
+    expect(isTooLight({ bow: { peakDrawWeightLb: 200 } })).toBe(true)
+    expect(isTooLight({ bow: { peakDrawWeightLb: 200 }, swap: others })).toBe(false)
+    expect(isTooLight({ bow: { peakDrawWeightLb: 200 }, swap: { 'Clip 11': undefined } })).toBe(false)
+  })
+  it('says so in the figures as well: the weight per pound of a shaft by itself is a figure, and no warning', () => {
+    const gpp = (names: readonly string[]) =>
+      sheetFigures(demoSheet({ c2cIn: 28.5 }, names, { peakDrawWeightLb: 200 }))?.figures?.grainsPerPound
+    const codes = (names: readonly string[]) => gpp(names)?.findings.map(({ code }) => code)
+    expect(codes(USUAL_LINES)).toEqual(['arrow-light-for-bow'])
+    expect(codes(['Heron 200', 'Clip 11'])).toEqual([])
+    expect(gpp(['Heron 200', 'Clip 11'])).toMatchObject({ ok: true })
+  })
 })
