@@ -66,7 +66,8 @@ export function writeSlice(
         set({ notSaved, save: notSaved })
         return false
       }
-      set(({ notSaved }) => ({ notSaved: without(notSaved, ({ id }) => id === command.id) }))
+      if (get().notSaved !== null)
+        set(({ notSaved }) => ({ notSaved: without(notSaved, ({ id }) => id === command.id) }))
     }
     if (waiting === 0) set({ save: { kind: 'saved', at: ports.clock.now() } })
     return true

@@ -1,7 +1,7 @@
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb'
 import { expect, it } from 'vitest'
 import { VIEW_RULES } from '@/domain/job/view-rules'
-import type { Receipt } from '@/domain/ports'
+import type { Change, Receipt } from '@/domain/ports'
 import { newEvent } from '@/domain/records/write'
 import { createAppStore } from '@/state/app-store'
 import { isAboutForgotten } from '@/state/unsaved'
@@ -11,14 +11,14 @@ import { countedIds, heldSurroundings } from '@tests/storage/fresh-shop'
 let minute = 0
 const clock = { now: () => new Date(Date.UTC(2031, 4, 4, 9, (minute += 1))).toISOString() }
 
-type Disk = 'works' | 'refuses' | 'answers too late' | 'hangs'
+type Disk = 'works' | 'refuses' | 'answers too late' | 'hangs' | 'waits'
 
 /** A store over a book whose disk does as it is told. */
 async function storeThatFails() {
   const ids = countedIds(78)
   const engine = { indexedDB: new IDBFactory(), IDBKeyRange }
   const { surroundings } = heldSurroundings()
-  const disk: { now: Disk; letGo?: () => void } = { now: 'works' }
+  const disk: { now: Disk; letGo?: () => void; tell?: (change: Change) => void } = { now: 'works' }
   const store = createAppStore({
     clock,
     ids,
@@ -28,7 +28,12 @@ async function storeThatFails() {
       const refused = (command: string): Receipt => ({ kind: 'not-saved', command, why: 'timeout', detail: 'planted' })
       return {
         ...repository,
+        watch(watcher) {
+          disk.tell = (change) => watcher.change?.(change as Parameters<typeof watcher.change>[0], 'another tab')
+          return repository.watch(watcher)
+        },
         async commit(command) {
+          if (disk.now === 'waits') await new Promise<void>((go) => (disk.letGo = go))
           if (disk.now === 'works') return repository.commit(command)
           if (disk.now === 'answers too late') await repository.commit(command)
           if (disk.now === 'hangs') await new Promise<void>((go) => (disk.letGo = go))
@@ -128,6 +133,31 @@ it('lets go of what was not saved of somebody who was forgotten in another tab',
   expect(isAboutForgotten({ ...change, jobs: [] })(store.getState().notSaved!.commands[0]!)).toBe(false)
   expect(waiting()).toEqual([401.2])
   expect(repository).not.toBeNull()
+})
+
+it('does not give what waits of somebody who is forgotten while earlier ones are being given', async () => {
+  const { store, ids, job, disk, read, saved } = await storeThatFails()
+  disk.now = 'refuses'
+  await read('rawWeight', 401.2)
+  const { note } = store.getState()
+  const said = note('rings in the evening')
+  await store.getState().write(() => ({
+    events: [newEvent('noted', { job }, { step: 'call', note: said.hash })],
+    personal: [said],
+  }))
+  await read('cutWeight', 344.1)
+  expect(store.getState().notSaved?.commands).toHaveLength(3)
+
+  disk.now = 'waits'
+  const giving = store.getState().saveAgain()
+  await expect.poll(() => disk.letGo).toBeDefined()
+  disk.tell!({ jobs: [job], subjects: [ids.id()], lots: [], forgotten: true })
+  disk.now = 'works'
+  disk.letGo!()
+  expect(await giving).toBe(true)
+  expect(saved()).toEqual([401.2, 344.1])
+  expect(store.getState().open!.events.map(({ what }) => what)).not.toContain('noted')
+  expect(await store.getState().repository!.personal(said.hash)).toBeUndefined()
 })
 
 it('writes nothing into a book that it was not asked of', async () => {

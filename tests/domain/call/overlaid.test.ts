@@ -24,3 +24,9 @@ it('takes a spine as it is said, and refuses an absurd number of every question'
       expect(parseQuantity(absurd, asked).kind).toBe('problem')
   }
 })
+
+it('takes a let-off in percent, and no share of one that was meant as a percentage', () => {
+  const asked = askedNumber({ ...questionOf('letOffPercent'), id: 'letOffPercent' })!
+  for (const said of ['80', '85 %', '10', '99']) expect(parseQuantity(said, asked).kind).toBe('number')
+  for (const said of ['0.8', '0.85', '9', '100']) expect(parseQuantity(said, asked).kind).toBe('problem')
+})

@@ -71,7 +71,8 @@ async function bareWrites() {
     })
 }
 
-export async function timings(repository: AppRepository, saves = 100) {
+/** @param saves from the first of a new page on; as many as a set of twelve has readings, if not said otherwise */
+export async function timings(repository: AppRepository, saves = 300) {
   const jobs = await repository.jobViews(200)
   const list = await time(() => repository.jobViews(200))
   const finds: Record<string, [ms: number, found: number]> = {}
