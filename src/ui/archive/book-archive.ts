@@ -23,22 +23,36 @@ const STYLE = `
   @media print { pre { display: none; } section { break-before: page; } }
 `
 
-/** @param at the moment it is made */
-export async function bookArchive(repository: AppRepository, shop: string, at: string): Promise<Blob> {
+/**
+ * @param at the moment it is made
+ * @param progress told how many records have been told of, and then how many more were written: twice the book in all
+ */
+export async function bookArchive(
+  repository: AppRepository,
+  shop: string,
+  at: string,
+  progress: (records: number) => void = () => {},
+): Promise<Blob> {
   const links: string[] = []
   const jobs: string[] = []
   let builds = 0
+  let told = 0
   for await (const each of archiveJobs(repository)) {
     const { job, client } = each.open
     links.push(`<li><a href="#${escaped(anchorOf(job.code))}">${escaped(jobTitle(job, client?.['name']))}</a></li>`)
     jobs.push(jobInArchive(each))
     builds += each.builds.length
+    progress((told += each.open.events.length))
   }
   const records: string[] = []
   const decoder = new TextDecoder()
-  await repository.archive.backUp(at, (bytes) => {
-    records.push(escaped(decoder.decode(bytes, { stream: true })))
-  })
+  await repository.archive.backUp(
+    at,
+    (bytes) => {
+      records.push(escaped(decoder.decode(bytes, { stream: true })))
+    },
+    (written) => progress(told + written),
+  )
   records.push(escaped(decoder.decode()))
   const title = `The book of ${shop === '' ? 'the shop' : shop}`
   return new Blob(

@@ -34,6 +34,7 @@ export function Backup() {
     const { facts, events } = await repository.tally()
     return facts + events
   }
+  const twice = async () => 2 * (await rows())
 
   const backUp = () =>
     doing('Writing the backup', rows, async (progress) => {
@@ -51,9 +52,9 @@ export function Backup() {
       return 'The table is in your downloads.'
     })
   const onePage = () =>
-    doing('Writing the archive', undefined, async () => {
+    doing('Writing the archive', twice, async (progress) => {
       const { bookArchive } = await import('../archive/book-archive')
-      download(await bookArchive(repository, shopName, now()), `grainwright-${now().slice(0, 10)}.html`)
+      download(await bookArchive(repository, shopName, now(), progress), `grainwright-${now().slice(0, 10)}.html`)
       await refreshJobs()
       return 'The archive is in your downloads: one page to read without the app, the records inside.'
     })

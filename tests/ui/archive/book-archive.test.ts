@@ -16,7 +16,9 @@ const { repository, job, asBuilt, commit } = await sentOrder()
 const HOSTILE = '<script>alert(1)</script><img src=x onerror=alert(1)> & "so"'
 const arrow = building(job.bench!)[1]!
 await commit({ events: [newEvent('retired', { job: job.id, arrow: arrow.id }, { cause: HOSTILE, shots: 3 })] })
-const html = await (await bookArchive(repository, 'Ridge <b>Shop</b>', '2031-05-04T12:00:00.000Z')).text()
+const steps: number[] = []
+const told = (records: number) => void steps.push(records)
+const html = await (await bookArchive(repository, 'Ridge <b>Shop</b>', '2031-05-04T12:00:00.000Z', told)).text()
 const page = new DOMParser().parseFromString(html, 'text/html')
 
 describe('the archive of the whole book', () => {
@@ -28,6 +30,14 @@ describe('the archive of the whole book', () => {
     for (const each of page.querySelectorAll('*'))
       for (const { name } of each.attributes) expect(name).not.toMatch(/^on/)
     expect(page.querySelector('meta[http-equiv]')!.getAttribute('content')).toContain("default-src 'none'")
+  })
+
+  it('tells on the way how many records it is through, up to twice the book and never back', async () => {
+    const { facts, events } = await repository.tally()
+    expect(steps.length).toBeGreaterThan(1)
+    expect(steps).toEqual(steps.toSorted((a, b) => a - b))
+    expect(steps.at(-1)).toBeGreaterThan(facts + events)
+    expect(steps.at(-1)).toBeLessThanOrEqual(2 * (facts + events))
   })
 
   it('has what a person wrote as text', () => {
