@@ -67,10 +67,8 @@ export default function PairPanel({ job, bench, sheet, work, onSaid }: PairPanel
               ],
             }))}
           />
-          <p>
-            <Button kind="primary" onClick={pair}>
-              Pair this set
-            </Button>
+          <p className={look.after}>
+            <Button onClick={pair}>Pair this set</Button>
           </p>
         </>
       )}

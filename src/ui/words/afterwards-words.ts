@@ -11,13 +11,15 @@ import { counted, showNumber, showPlain } from './format'
 export const retirementWords = ({ cause, shots, at }: Retirement): string =>
   `retired ${showDayAndYear(at.slice(0, 10))}: ${cause}${shots === null ? '' : `, after ${counted(shots, 'shot')}`}`
 
+const DONE = / (replaced)$/ // *nock replaced*; a fletch is *refletched*
+
 /** `refletched 9 Dec 2026: torn on the butt`; what is under way says so. */
 export const repairStoryWords = ({ what, reason, ended }: Repair): string =>
   ended === null
-    ? `on the bench, to be ${what}: ${reason}`
+    ? `on the bench, ${DONE.test(what) ? what.replace(DONE, ' to be $1') : `to be ${what}`}: ${reason}`
     : ended.how === 'closed'
       ? `${what} ${showDayAndYear(ended.at.slice(0, 10))}: ${reason}`
-      : `not ${what}: ${ended.how === 'retired' ? 'retired instead' : reason}`
+      : `${DONE.test(what) ? what.replace(DONE, ' not $1') : `not ${what}`}: ${ended.how === 'retired' ? 'retired instead' : reason}`
 
 const cureWords = ({ what, startedAt, dueAt, endedAt, temperatureC }: RepairBuilt['cures'][number], zone?: string) =>
   `${what} from ${showMoment(startedAt, zone)}, ready ${showMoment(dueAt, zone)}${
