@@ -13,10 +13,11 @@ const key = (book: string) => `${book}:remembered`
 export function browserSurroundings(book: string): Surroundings {
   const channel = new BroadcastChannel(book)
   const later = afterwards()
+  const weight = ballast(book)
   return {
     ...(typeof Worker === 'undefined' ? {} : { offThread }),
-    ballast: ballast(book),
-    freshLog: () => freshLog(book),
+    ballast: weight,
+    freshLog: () => freshLog(book, weight),
     ...(book === BOOKS.demo ? {} : { secondCopy: localSecondCopy(book, later) }),
     outside: {
       read: (of) => {

@@ -6,16 +6,27 @@
  * else writes just then: so an empty one is made and deleted, and the first save waits until that is over.
  * `tests/durability/torn-log.ts` shows all of it.
  */
+import type { Ballast } from './ballast'
 import type { Engine } from './book'
 
 const WRITTEN_OUT = 150 // ms after the browser has said that the database is deleted; some 20 were seen
+const ROOM = 6 * 1024 * 1024 // bytes: a log is written out at four megabytes at the latest
 const PATIENCE = 1000 // ms; a save is not kept waiting by another tab
 
-/** Never throws: what it guards against is rare, and it is tried again at the next start. */
-export const freshLog = (book: string, engine: Engine = {}): Promise<void> =>
-  Promise.race([begin(book, engine).catch(() => undefined), pause(PATIENCE)])
+/**
+ * Never throws: what it guards against is rare, and it is tried again at the next start.
+ *
+ * @param ballast tells whether there is room: on a full disk a write that fails closes the book to who only wants to read it
+ */
+export const freshLog = (book: string, ballast: Pick<Ballast, 'hasRoom'>, engine: Engine = {}): Promise<void> =>
+  Promise.race([begin(book, ballast, engine).catch(() => undefined), pause(PATIENCE)])
 
-async function begin(book: string, { indexedDB = globalThis.indexedDB }: Engine): Promise<void> {
+async function begin(
+  book: string,
+  ballast: Pick<Ballast, 'hasRoom'>,
+  { indexedDB = globalThis.indexedDB }: Engine,
+): Promise<void> {
+  if (!(await ballast.hasRoom(ROOM))) return
   const name = `${book}-fresh-log`
   const empty = await answer(indexedDB.open(name))
   empty.close()

@@ -24,6 +24,8 @@ export interface Gateway {
   readonly write: (command: Id, work: () => Promise<Written>) => Promise<Receipt>
   readonly state: () => RepositoryState
   readonly setState: (state: RepositoryState) => void
+  /** The book is closed by this tab itself: nothing that still waits is written, and nobody is told. */
+  readonly stop: () => void
 }
 
 /** @param ready resolves when the first write may be made */
@@ -40,6 +42,9 @@ export function gateway(
     state = next
     seen.state(next)
   }
+
+  const isWritable = () => state.kind === 'open' || state.kind === 'missing'
+  const notNow = (command: Id) => notSaved(command, whyNot(state), `the book is ${state.kind}`)
 
   function saved(command: Id, written: Written): Receipt {
     if (state.kind === 'missing' && !isShorter(written.tally, state.remembered)) setState({ kind: 'open' })
@@ -62,24 +67,23 @@ export function gateway(
     return notSaved(command, whyNot(state), String(error))
   }
 
-  const write = (command: Id, work: () => Promise<Written>) =>
-    ready.then(work).then(
+  async function write(command: Id, work: () => Promise<Written>): Promise<Receipt> {
+    await ready
+    if (!isWritable()) return notNow(command) // it was closed, or a write before this one has failed, while this one waited
+    return work().then(
       (written) => saved(command, written),
       (error: unknown) => failed(command, error),
     )
+  }
 
   return {
     state: () => state,
     setState,
-    write: (command, work) =>
-      state.kind === 'open' || state.kind === 'missing'
-        ? write(command, work)
-        : Promise.resolve(notSaved(command, whyNot(state), `the book is ${state.kind}`)),
+    stop: () => (state = { kind: 'closed' }),
+    write,
     commit(command, progress) {
       checkCommand(command)
-      if (state.kind !== 'open') {
-        return Promise.resolve(notSaved(command.id, whyNot(state), `the book is ${state.kind}`))
-      }
+      if (state.kind !== 'open') return Promise.resolve(notNow(command.id))
       return new Promise((answer) => {
         // A late answer finds the promise settled; what it did to the book is told to the watchers all the same.
         const watch = () =>

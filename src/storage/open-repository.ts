@@ -2,7 +2,6 @@
 import type { Change, Ids, Repository, RepositoryState } from '../domain/ports'
 import type { ArrowRow, JobRow, LotRow, ViewRules } from '../domain/records/view-rules'
 import { archive } from './archive'
-import { LAY_BALLAST_AFTER } from './ballast'
 import { Book } from './book'
 import type { Engine } from './book'
 import { browserSurroundings } from './browser-surroundings'
@@ -53,9 +52,10 @@ export async function openRepository<J extends JobRow, A extends ArrowRow, L ext
   surroundings.announcer.hear((change) => seen.change(change, 'another tab'))
   const opened = await opening
   if (opened.kind === 'missing') await ready
-  gate.setState(opened.kind === 'missing' ? await restored(book, plain, opened, surroundings) : opened)
+  const begun = opened.kind === 'missing' ? await restored(book, plain, opened, surroundings) : opened
+  if (gate.state().kind === 'open') gate.setState(begun) // or another tab, or the browser, has closed it meanwhile
 
-  surroundings.after(LAY_BALLAST_AFTER, () => void surroundings.ballast?.lay())
+  surroundings.ballast?.layLater()
 
   return {
     ...reading<J, A, L>(book),
@@ -74,6 +74,7 @@ export async function openRepository<J extends JobRow, A extends ArrowRow, L ext
       gate.setState({ kind: 'open' })
     },
     close: () => {
+      gate.stop()
       surroundings.announcer.close()
       book.close()
     },

@@ -107,15 +107,19 @@ function spoil(folder: string, site: string, kind: Kind) {
   for (const name of files) {
     const path = join(folder, database, name)
     if (kind === 'tables') rmSync(path)
-    else overwrite(path, random)
+    else overwrite(path, kind === 'manifest' ? 0 : random() / 2, random)
   }
 }
 
-/** A stretch of the file, in its first half, becomes something else. */
-function overwrite(path: string, random: () => number) {
+/**
+ * A stretch of the file becomes something else.
+ *
+ * @param from where it begins, as a share of the file; a manifest that is spoilt behind its first entry may cost nothing
+ */
+function overwrite(path: string, from: number, random: () => number) {
   const file = openSync(path, 'r+')
   const { size } = fstatSync(file)
-  const at = Math.floor((random() * size) / 2)
+  const at = Math.floor(from * size)
   const bytes = Uint8Array.from({ length: Math.min(4096, size - at) }, () => Math.floor(random() * 256))
   writeSync(file, bytes, 0, bytes.length, at)
   closeSync(file)

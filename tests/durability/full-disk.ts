@@ -58,7 +58,7 @@ function fillUp(file: string) {
   }
 }
 
-/** The disk is filled while the browser is closed; it is started, closed, given room, and looked at. */
+/** The disk is filled before the book is opened; it must read then, and at both starts after there is room again. */
 async function startedFull(address: string, round: number) {
   const most = 8 + round // so that the last block of the log has another room each time
   const disk = newDisk(DISK)
@@ -81,15 +81,24 @@ async function startedFull(address: string, round: number) {
     await browser.quit()
     browser = await startBrowser(profile)
     fillUp(filler)
-    await ready()
-    await wait(1000) // it may try to write
-    await browser.quit()
-    rmSync(filler)
-    browser = await startBrowser(profile)
-    const last = await ready()
-    const there = await last.evaluate((hashes) => window.shop.notesThere(hashes), acknowledged)
-    const { kind } = await last.evaluate(() => window.shop.state())
-    if (kind !== 'open' || there !== most) throw new Error(`${there} of ${most} notes are there; the book is ${kind}`)
+    const whole = async (when: string) => {
+      const opened = await ready()
+      await wait(1000) // it may try to write
+      const there = await opened.evaluate((hashes) => window.shop.notesThere(hashes), acknowledged)
+      const { kind } = await opened.evaluate(() => window.shop.state())
+      if (kind !== 'open' || there !== most) throw new Error(`${when}: ${there} of ${most} notes, the book is ${kind}`)
+    }
+    await whole('on the full disk').then(browser.quit, async (problem: unknown) => {
+      if (!String(problem).includes('has been closed')) throw problem
+      console.log('          the browser itself ended on the full disk')
+      await browser.kill()
+    })
+    for (const when of ['with room again', 'at the start after that']) {
+      rmSync(filler, { force: true })
+      browser = await startBrowser(profile)
+      await whole(when)
+      await browser.quit()
+    }
   } finally {
     await browser.kill()
     disk.remove()

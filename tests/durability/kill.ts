@@ -25,12 +25,30 @@ try {
     }
     throw new Error('eight kills lost nothing of what was not written: this check sees no loss')
   })
+  const rounds: Round[] = []
   for (let n = 1; n <= KILLS; n++) {
     await check(`kill ${n} of ${KILLS}`, async () => {
       const result = await killed(100_000_000 * n, pauseOf(n), false)
-      nothingLost(result, result.acknowledged)
+      rounds.push(result.round)
+      nothingLost(result, result.round.acknowledged.length)
+      // What was lost of an earlier round, at the start of this one, would not be missed in its own readings.
+      const all = rounds.reduce((sum, { acknowledged }) => sum + 1 + acknowledged.length, 0)
+      if (result.events < all)
+        throw new Error(`${result.events} events are there, of ${all} acknowledged since the first kill`)
     })
   }
+  await check('after the last kill every reading of every round is there', async () => {
+    const browser = await startBrowser(join(folder, 'one'))
+    try {
+      const page = await browser.open(served.address)
+      for (const { job, acknowledged } of rounds) {
+        const { lost, torn } = await losses(page, job, acknowledged, 'the job alone')
+        if (lost.length + torn.length > 0) throw new Error(`job ${job}: ${lost.length} lost; ${torn.join('; ')}`)
+      }
+    } finally {
+      await browser.kill()
+    }
+  })
 } finally {
   await rm(folder, { recursive: true, force: true })
   await served.stop()
@@ -40,6 +58,11 @@ close()
 /** Milliseconds after the first that was acknowledged: another for each of four hundred kills. */
 function pauseOf(n: number): number {
   return (n * 137) % 400
+}
+
+interface Round {
+  readonly job: string
+  readonly acknowledged: readonly number[]
 }
 
 async function killed(from: number, pause: number, early: boolean) {
@@ -52,7 +75,10 @@ async function killed(from: number, pause: number, early: boolean) {
   const known = [...acknowledged]
   const after = await startBrowser(profile)
   try {
-    return { ...(await losses(await after.open(served.address), job, known)), acknowledged: known.length }
+    const page = await after.open(served.address)
+    const result = await losses(page, job, known)
+    const { events } = await page.evaluate(() => window.shop.tally())
+    return { ...result, events, round: { job, acknowledged: known } }
   } finally {
     await after.kill()
   }

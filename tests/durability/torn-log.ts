@@ -24,10 +24,12 @@ type Kind = (typeof KINDS)[number]
 
 const { check, close } = tally()
 const served = await servePage()
-await check('a page that goes on in a torn log is seen to lose', async () => {
-  const { lost } = await torn('head', `${served.address}?copy=none&log=old`)
-  if (lost.length === 0) throw new Error('nothing was lost: this check sees no loss')
-})
+for (const kind of KINDS) {
+  await check(`a page that goes on in a torn log is seen to lose: ${kind}`, async () => {
+    const { lost } = await torn(kind, `${served.address}?copy=none&log=old`)
+    if (lost.length === 0) throw new Error('nothing was lost: this check sees no loss')
+  })
+}
 for (let n = 1; n <= TEARS; n++) {
   const kind = KINDS[n % KINDS.length]!
   await check(`tear ${n}: ${kind}`, async () => {
@@ -42,13 +44,22 @@ close()
 async function torn(kind: Kind, address: string) {
   const profile = await mkdtemp(join(tmpdir(), 'grainwright-torn-'))
   try {
-    await saveAndKill(profile, address, 1)
+    const before = await saveAndKill(profile, address, 1)
     tear(profile, kind)
-    const { job, acknowledged } = await saveAndKill(profile, address, 1_000_000)
+    const behind = await saveAndKill(profile, address, 1_000_000)
     const browser = await startBrowser(profile)
     try {
-      const result = await losses(await browser.open(address), job, acknowledged)
-      return { ...result, acknowledged: acknowledged.length }
+      const page = await browser.open(address)
+      const both = [
+        await losses(page, before.job, before.acknowledged),
+        await losses(page, behind.job, behind.acknowledged),
+      ]
+      return {
+        lost: both.flatMap(({ lost }) => lost),
+        torn: both.flatMap((each) => each.torn),
+        found: both.reduce((sum, { found }) => sum + found, 0),
+        acknowledged: before.acknowledged.length + behind.acknowledged.length,
+      }
     } finally {
       await browser.kill()
     }

@@ -2,51 +2,93 @@
 import { describe, expect, it, vi } from 'vitest'
 import { newEvent } from '@/domain/records/write'
 import { freshLog } from '@/storage/fresh-log'
-import { countedIds, engineOf, freshShop, heldSurroundings } from './fresh-shop'
+import { AT, countedIds, engineOf, freshShop, heldSurroundings } from './fresh-shop'
 
-/** A fresh log that is begun when the test says so. */
-function heldLog() {
+/** Fresh logs that are begun when the test says so, the oldest first. */
+function heldLogs() {
   const held = heldSurroundings()
-  let go = () => {}
-  const ready = new Promise<void>((done) => (go = done))
-  return { go, held: { ...held, surroundings: { ...held.surroundings, freshLog: () => ready } } }
+  const asked: (() => void)[] = []
+  const freshLog = () => new Promise<void>((done) => asked.push(done))
+  return { asked, go: () => asked.shift()!(), held: { ...held, surroundings: { ...held.surroundings, freshLog } } }
 }
-const opened = (job: string) => newEvent('opened', { job }, { kind: 'order', of: null })
+const ids = countedIds(77)
+const opening = () => {
+  const job = ids.id()
+  const events = [newEvent('opened', { job }, { kind: 'order', of: null })]
+  return { id: ids.id(), by: 'Ansa', at: AT, events }
+}
 const turns = () => new Promise((go) => setTimeout(go, 20))
+/** Whether a promise is settled some turns later. */
+async function isSettled(promise: Promise<unknown>): Promise<boolean> {
+  let settled = false
+  void promise.then(() => (settled = true))
+  await turns()
+  return settled
+}
 
 describe('a fresh log', () => {
   it('is waited for by a save, and by neither opening nor reading', async () => {
-    const { go, held } = heldLog()
-    const shop = await freshShop({ held })
-    expect(await shop.repository.jobViews()).toEqual([])
-    const ids = countedIds(77)
-    const command = { id: ids.id(), by: 'Ansa', at: '2031-05-04T09:30:00.000Z', events: [opened(ids.id())] }
-    let isSaved = false
-    const saving = shop.repository.commit(command).then((receipt) => {
-      isSaved = true
-      return receipt
-    })
-    await turns()
-    expect(isSaved).toBe(false)
+    const { go, held } = heldLogs()
+    const { repository } = await freshShop({ held })
+    expect(await repository.jobViews()).toEqual([])
+    const saving = repository.commit(opening())
+    expect(await isSettled(saving)).toBe(false)
     go()
     expect((await saving).kind).toBe('saved')
   })
+
   it('is waited for before what is missing is brought back from the second copy', async () => {
-    const { go, held } = heldLog()
+    const { go, held } = heldLogs()
     held.remembered.set('grainwright-test', { tally: { facts: 3, events: 9, head: { log: 'l', seq: 9, hash: 'h' } } })
-    let isOpen = false
-    const opening = freshShop({ held }).then((shop) => {
-      isOpen = true
-      return shop
-    })
-    await turns()
-    expect(isOpen).toBe(false)
+    const shop = freshShop({ held })
+    expect(await isSettled(shop)).toBe(false)
     go()
-    expect((await opening).repository.state().kind).toBe('missing')
+    expect((await shop).repository.state().kind).toBe('missing')
+  })
+
+  it('is begun in a rescue between removing the book and founding it anew', async () => {
+    const { asked, go, held } = heldLogs()
+    const engine = engineOf()
+    const { repository } = await freshShop({ held, engine })
+    go()
+    await repository.commit(opening())
+    const recovering = repository.archive.recover()
+    await expect.poll(() => asked.length).toBe(1)
+    expect(await engine.indexedDB.databases()).toEqual([])
+    expect(await isSettled(recovering)).toBe(false)
+    expect(await engine.indexedDB.databases()).toEqual([])
+    go()
+    expect((await recovering).kind).toBe('recovered')
+    expect(await repository.tally()).toMatchObject({ events: 1 })
+  })
+
+  it('leaves a save that waited for it unwritten when the book is closed meanwhile, and the book whole', async () => {
+    const { go, held } = heldLogs()
+    const { repository } = await freshShop({ held })
+    const saving = repository.commit(opening())
+    repository.close()
+    go()
+    expect(await saving).toMatchObject({ kind: 'not-saved', why: 'closed' })
+    expect(held.remembered.get('grainwright-test')?.failed).toBeUndefined()
   })
 })
 
+const ROOMY = { hasRoom: () => Promise.resolve(true) }
+
 describe('beginning one', () => {
+  it('writes nothing where there is no room', async () => {
+    const engine = engineOf()
+    let asked = 0
+    engine.indexedDB.open = () => {
+      asked += 1
+      throw new Error('nothing was to be opened')
+    }
+    await freshLog('grainwright-test', { hasRoom: () => Promise.resolve(false) }, engine)
+    expect(asked).toBe(0)
+    await freshLog('grainwright-test', ROOMY, engine)
+    expect(asked).toBe(1)
+  })
+
   it('leaves no database behind', async () => {
     const engine = engineOf()
     const made: string[] = []
@@ -55,10 +97,18 @@ describe('beginning one', () => {
       made.push(name)
       return open(name, version)
     }
-    await freshLog('grainwright-test', engine)
+    await freshLog('grainwright-test', ROOMY, engine)
     expect(made).toContain('grainwright-test-fresh-log')
     expect(await engine.indexedDB.databases()).toEqual([])
   })
+  it('is over some time after the browser has said that its database is deleted, and not before', async () => {
+    const begun = freshLog('grainwright-test', ROOMY, engineOf())
+    expect(await isSettled(begun)).toBe(false)
+    await new Promise((go) => setTimeout(go, 60))
+    expect(await isSettled(begun)).toBe(false)
+    await begun
+  })
+
   it('is given up after a second where the browser does not answer, and where it refuses', async () => {
     const silent = engineOf()
     silent.indexedDB.open = () => new EventTarget() as IDBOpenDBRequest
@@ -66,10 +116,17 @@ describe('beginning one', () => {
     withheld.indexedDB.open = () => {
       throw new DOMException('withheld', 'SecurityError')
     }
+    await expect(freshLog('b', ROOMY, withheld)).resolves.toBeUndefined()
     vi.useFakeTimers({ toFake: ['setTimeout'] })
-    const both = Promise.all([freshLog('a', silent), freshLog('b', withheld)])
-    await vi.advanceTimersByTimeAsync(1000)
-    await expect(both).resolves.toEqual([undefined, undefined])
-    vi.useRealTimers()
+    try {
+      let isOver = false
+      void freshLog('a', ROOMY, silent).then(() => (isOver = true))
+      await vi.advanceTimersByTimeAsync(999)
+      expect(isOver).toBe(false)
+      await vi.advanceTimersByTimeAsync(1)
+      expect(isOver).toBe(true)
+    } finally {
+      vi.useRealTimers()
+    }
   })
 })

@@ -7,7 +7,6 @@
 import type { Keep, Recovered, Tally } from '../../domain/ports'
 import type { Id } from '../../domain/records/scalars'
 import type { ViewRules } from '../../domain/records/view-rules'
-import { LAY_BALLAST_AFTER } from '../ballast'
 import type { Book } from '../book'
 import { meta, setMeta, tallyOf } from '../meta'
 import { isShorter, openBook } from '../open-book'
@@ -62,6 +61,7 @@ async function refillFromCopy(
   surroundings: Surroundings,
   remembered: Tally,
 ): Promise<Recovered> {
+  await surroundings.freshLog?.() // as above, where the browser has kept a part of it
   await openBook(book, newLog, surroundings.outside)
   const restored = await restoreFromCopy(book, rules, surroundings.secondCopy)
   const tally = restored?.tally ?? (await tallyOf(book))
@@ -71,11 +71,10 @@ async function refillFromCopy(
   return { kind: 'recovered', counts, lost: [] }
 }
 
-function recovered(book: Book, tally: Tally, surroundings: Surroundings): void {
-  const { outside, ballast } = surroundings
+function recovered(book: Book, tally: Tally, { outside, ballast }: Surroundings): void {
   outside.forget(book.name)
   outside.write(book.name, tally)
-  surroundings.after(LAY_BALLAST_AFTER, () => void ballast?.lay())
+  ballast?.layLater()
 }
 
 const not = (problem: string): Recovered => ({ kind: 'not-recovered', problem })

@@ -35,6 +35,7 @@ export async function startBrowser(profile: string): Promise<BrowserProcess> {
     for (const pid of family(child.pid!)) tell(pid, name)
   }
   const end = () => signal('SIGKILL')
+  const isGone = () => child.exitCode !== null || child.signalCode !== null // by itself
   process.once('exit', end)
   const browser = await chromium.connectOverCDP(await endpoint(child))
   const context = browser.contexts()[0]!
@@ -46,6 +47,7 @@ export async function startBrowser(profile: string): Promise<BrowserProcess> {
     },
     quit: async () => {
       process.off('exit', end)
+      if (isGone()) return
       const ended = new Promise((done) => child.once('exit', done))
       const session = await browser.newBrowserCDPSession()
       await session.send('Browser.close').catch(() => {}) // it may be gone before it has answered
@@ -55,6 +57,7 @@ export async function startBrowser(profile: string): Promise<BrowserProcess> {
     goOn: () => signal('SIGCONT'),
     kill: async () => {
       process.off('exit', end)
+      if (isGone()) return
       const ended = new Promise((done) => child.once('exit', done))
       signal('SIGKILL')
       await ended

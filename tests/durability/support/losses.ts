@@ -9,9 +9,15 @@ export interface Losses {
   readonly found: number
 }
 
-export async function losses(page: Page, job: string, acknowledged: readonly number[]): Promise<Losses> {
+/** @param of the whole book is verified with the job, or not */
+export async function losses(
+  page: Page,
+  job: string,
+  acknowledged: readonly number[],
+  of: 'the whole book' | 'the job alone' = 'the whole book',
+): Promise<Losses> {
   await page.waitForFunction(() => 'shop' in window)
-  const audit = await page.evaluate((id) => window.shop.audit(id), job)
+  const audit = await page.evaluate(([id, all]) => window.shop.audit(id, all), [job, of === 'the whole book'] as const)
   const there = new Set(audit.values)
   return {
     lost: acknowledged.filter((value) => !there.has(value)),
