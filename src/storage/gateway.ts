@@ -28,14 +28,30 @@ export interface Gateway {
   readonly stop: () => void
 }
 
-/** @param ready resolves when the first write may be made */
+/**
+ * How much may be written before a fresh log is begun, in readings. A browser begins another by itself when its log is full, after some
+ * nine hundred, and may do it in the midst of a save: the reading then lies in the old log, which nothing forces to the disk, and
+ * only the end of its transaction in the new one. A power cut in the next hundredth of a second takes it.
+ */
+const LOG_TAKES = 250
+
+/** Two hundred and fifty readings are ten versions of a sheet, or half a dozen pictures. */
+const sizeOf = ({ rows }: Written): number =>
+  rows === undefined
+    ? LOG_TAKES
+    : rows.events.length + 25 * rows.facts.length + 40 * (rows.personal.length + rows.photos.length)
+
+/** @param begun resolves when the first write may be made */
 export function gateway(
   book: Book,
   rules: ViewRules,
   surroundings: Surroundings,
   seen: { readonly state: (state: RepositoryState) => void; readonly change: (change: Change) => void },
-  ready: Promise<void>,
+  begun: Promise<void>,
 ): Gateway {
+  let ready = begun
+  let inLog = 0
+  const underWay = new Set<Promise<Written>>()
   let state: RepositoryState = { kind: 'open' }
   const memory = jobMemory()
   const setState = (next: RepositoryState) => {
@@ -70,10 +86,26 @@ export function gateway(
   async function write(command: Id, work: () => Promise<Written>): Promise<Receipt> {
     await ready
     if (!isWritable()) return notNow(command) // it was closed, or a write before this one has failed, while this one waited
-    return work().then(
-      (written) => saved(command, written),
+    const writing = work()
+    underWay.add(writing)
+    const over = () => underWay.delete(writing)
+    writing.then(over, over)
+    return writing.then(
+      async (written) => {
+        if (!written.again) await beginLogAfter(sizeOf(written))
+        return saved(command, written)
+      },
       (error: unknown) => failed(command, error),
     )
+  }
+
+  /** What is written later waits for the fresh log; what has filled one by itself is not said to be saved before it. */
+  async function beginLogAfter(size: number): Promise<void> {
+    inLog += size
+    if (inLog < LOG_TAKES) return
+    inLog = 0
+    ready = Promise.allSettled([ready, ...underWay]).then(() => surroundings.freshLog?.())
+    if (size >= LOG_TAKES) await ready
   }
 
   return {

@@ -62,6 +62,35 @@ describe('a fresh log', () => {
     expect(await repository.tally()).toMatchObject({ events: 1 })
   })
 
+  it('is begun again before the browser’s own is full, between two saves', async () => {
+    const { asked, go, held } = heldLogs()
+    const { repository, read } = await freshShop({ held })
+    go()
+    const { id, events } = opening()
+    await repository.commit({ id, by: 'Ansa', at: AT, events })
+    const [{ job }] = events as unknown as [{ job: string }]
+    let saves = 1
+    for (; asked.length === 0 && saves < 1000; saves++) await repository.commit(read(job, ids.id(), 400 + saves / 10))
+    expect(saves).toBe(250)
+    const next = repository.commit(read(job, ids.id(), 500))
+    expect(await isSettled(next)).toBe(false)
+    go()
+    expect((await next).kind).toBe('saved')
+    expect(asked).toHaveLength(0)
+  })
+
+  it('is waited for before a command that fills a log by itself is said to be saved', async () => {
+    const { asked, go, held } = heldLogs()
+    const { repository } = await freshShop({ held })
+    go()
+    const many = Array.from({ length: 250 }, () => opening().events).flat()
+    const saving = repository.commit({ id: ids.id(), by: 'Ansa', at: AT, events: many })
+    await expect.poll(() => asked.length).toBe(1)
+    expect(await isSettled(saving)).toBe(false)
+    go()
+    expect((await saving).kind).toBe('saved')
+  })
+
   it('leaves a save that waited for it unwritten when the book is closed meanwhile, and the book whole', async () => {
     const { go, held } = heldLogs()
     const { repository } = await freshShop({ held })
