@@ -61,7 +61,7 @@ it('is not laid into a rescue that began before its time', async () => {
 it('is dropped also while it is being laid', async () => {
   const folder = heldFolder()
   const weight = ballast('shop', folder.of)
-  folder.hold()
+  void folder.hold()
   const laying = weight.lay()
   const dropped = weight.drop()
   folder.go()

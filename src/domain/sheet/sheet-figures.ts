@@ -33,7 +33,7 @@ import type { PlanItem } from './plan-items'
 import { planItems } from './plan-items'
 import { postOf } from './post-of'
 import type { Sheet } from './sheet'
-import { isWholeArrow } from './whole-arrow'
+import { isHead, isWholeArrow } from './whole-arrow'
 
 export interface SheetFigures {
   /** With the post as it will be once trimmed. */
@@ -122,7 +122,7 @@ export function sheetFigures(sheet: Sheet): SheetFigures | undefined {
 
 const headOf = (items: readonly PlanItem[]): Mass =>
   items
-    .filter(({ part }) => part.kind === 'broadhead' || part.kind === 'field point')
+    .filter(({ part }) => isHead(part.kind))
     .reduce((total, { item }) => difference(total, difference(grains(0), item.mean)), grains(0))
 
 function figuresOf(

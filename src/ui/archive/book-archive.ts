@@ -25,7 +25,7 @@ const STYLE = `
 
 /**
  * @param at the moment it is made
- * @param progress told how many records have been told of, and then how many more were written: twice the book in all
+ * @param progress told how many records have been told of, and then how many more were written: roughly twice the book in all
  */
 export async function bookArchive(
   repository: AppRepository,

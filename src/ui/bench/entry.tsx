@@ -85,12 +85,13 @@ export function Entry({ thing, isLooking, paperAt, beside, onSaid, onNext, just,
           : refusedWords(label, answer, point)
   const grams = answer?.kind === 'asked' ? answer.slips.find(isGrams) : undefined
   /** What is typed and not taken would go with the step. */
-  function leave() {
+  function unlessTyped(go: () => void) {
     const untaken = shown || beside.trim()
-    if (untaken === '') return finish.done()
+    if (untaken === '') return go()
     onSaid(untakenWords(untaken))
     if (shown !== '') input.current?.focus()
   }
+  const leave = () => unlessTyped(finish.done)
   const canConfirm = step.confirm !== 'none' && (thing.point === null || isLooking)
   return (
     <form
@@ -187,12 +188,12 @@ export function Entry({ thing, isLooking, paperAt, beside, onSaid, onNext, just,
       </div>
       {finish.past === undefined ? null : (
         <p>
-          <Button onClick={finish.passHold}>Go past the hold, as a deviation</Button>
+          <Button onClick={() => unlessTyped(finish.passHold)}>Go past the hold, as a deviation</Button>
         </p>
       )}
       {finish.early === undefined ? null : (
         <p>
-          <Button onClick={finish.endEarly}>End it early, as a deviation</Button>
+          <Button onClick={() => unlessTyped(finish.endEarly)}>End it early, as a deviation</Button>
         </p>
       )}
       {isNoting ? (

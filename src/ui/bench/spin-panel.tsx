@@ -64,9 +64,9 @@ export default function SpinPanel({ job, arrow, sheet, step, onSaid, onTyped }: 
     const turn = at(points.angle, `${angle}`)
     if (turn.kind !== 'taken') throw new Error('a place of the clock is an angle')
     setProblem('')
+    setText('') // it is taken from here on; what cannot be saved stands at the foot of the screen
     if (!(await takeTogether(app, { job: job.id, arrow: arrow.id, step }, [tir.reading, turn.reading], sheet))) return
     onSaid(takenWords(arrow.no, station, tir.reading.value, angle))
-    setText('')
     setChosen(undefined)
   }
 

@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter'
 import type { JobView } from '../../domain/job/job-view'
 import { codeAsked } from '../../domain/book/code-asked'
 import { plainCode } from '../../domain/records/code'
-import { wordsAsked } from '../../domain/records/words-in'
+import { dayAsked, wordsAsked } from '../../domain/records/words-in'
 import { Page } from '../app/page'
 import { useApp } from '../app/use-app'
 import { Button } from '../controls/button'
@@ -42,7 +42,7 @@ function useFound(asked: string, jobs: readonly JobView[]) {
 }
 
 function askedWords(asked: string): readonly string[] {
-  const code = codeAsked(asked)
+  const code = dayAsked(asked) === undefined ? codeAsked(asked) : undefined // some days would read as the code of a record
   return code === undefined ? wordsAsked(asked) : [code.word]
 }
 

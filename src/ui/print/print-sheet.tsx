@@ -47,8 +47,8 @@ export function PrintSheet({ paper: usual, title, facts, sheets }: PrintSheetPro
         </div>
         {facts.shop === DEFAULT_RULES.shopName && (
           <p className={look.unnamed}>
-            This paper says <q>{facts.shop}</q>, as the shop had no name when it was made.{' '}
-            <Link to="/shop">Name the shop</Link>
+            This paper says <q>{facts.shop}</q>: the shop has no name, or had none when the record was frozen that is
+            printed here. <Link to="/shop">Name the shop</Link> for what is made from now on.
           </p>
         )}
       </div>

@@ -67,7 +67,7 @@ export const outsideWords = (nos: readonly number[]): string =>
 export function survivorsWords({ inUse, gone, weighed: again, meanNowGr }: Survivors): string {
   const weighed =
     meanNowGr === undefined
-      ? 'None was weighed again: ask the client to, and enter it under Afterwards in Send, or take the weights as built.'
+      ? 'None was weighed again. Ask the client for the weights and enter them in Send, under Afterwards; or take the weights as built.'
       : `${again === inUse ? 'Weighed again, they' : `The ${again} weighed again`} come to ${showNumber(meanNowGr, 1)} gr.`
   if (inUse === 0) return `None in use: ${counted(gone, 'arrow')} retired.`
   const left =

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { wordsAsked, wordsIn } from '@/domain/records/words-in'
+import { codeAsked } from '@/domain/book/code-asked'
+import { dayAsked, wordsAsked, wordsIn } from '@/domain/records/words-in'
 
 describe('wordsIn', () => {
   it('compares without case, accents and marks between', () => {
@@ -25,13 +26,29 @@ describe('wordsIn', () => {
 
 describe('wordsAsked', () => {
   it('takes a day however its parts are set apart, the year first', () => {
-    const typed = ['2026-03-04', '2026/03/04', '2026.3.4', '2026 03 04', '2026/3/04']
+    const typed = ['2026-03-04', '2026-3-4', '2026/03/04', '2026.3.4', '2026 03 04', '2026/3/04']
     expect(typed.map(wordsAsked)).toEqual(typed.map(() => ['2026-03-04']))
     expect(wordsAsked('moose 2026/03/04')).toEqual(['2026-03-04', 'moose'])
+    expect(['2026/03', '2026.03', '2026-03'].map(wordsAsked)).toEqual([['2026-03'], ['2026-03'], ['2026-03']])
   })
   it('leaves anything else as it was typed', () => {
-    for (const text of ['2026 785', '2026 03', '2026 03/04', 'L2026 03 04', '1.2026.03', 'moose 12 04', '2026-03']) {
+    for (const text of [
+      '2026 785',
+      '2026 03',
+      '2026 03/04',
+      'L2026 03 04',
+      '1.2026.03',
+      'moose 12 04',
+      '2026-03',
+      '2026/3',
+    ]) {
       expect(wordsAsked(text)).toEqual(wordsIn(text))
     }
+  })
+  it('is told apart from the code of a record, which some days would read as', () => {
+    expect(dayAsked('2026 03 01')).toBe('2026-03-01')
+    expect(codeAsked('2026 03 01')).toBeDefined()
+    expect(dayAsked('4J7K-Q2MB')).toBeUndefined()
+    expect(dayAsked('2026')).toBeUndefined()
   })
 })
