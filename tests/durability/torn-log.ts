@@ -3,9 +3,9 @@
  * head without its piece, a power cut can leave noughts. The next start passes over them and writes on behind them; the
  * start after that would throw the database away as damaged, or pass over what was written behind. So each start begins a
  * fresh log (`src/storage/fresh-log.ts`), and no acknowledged reading may be missing. First the planted fault: a page that
- * goes on in the old log must be seen to lose.
+ * goes on in the old log must be seen to lose. Nor may the browser end a log that is full in the midst of a save: see decision 18.
  */
-import { appendFileSync, readdirSync } from 'node:fs'
+import { appendFileSync, readFileSync, readdirSync } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -16,6 +16,7 @@ import { servePage } from './support/build-page'
 import { losses, nothingLost, readForEver } from './support/losses'
 
 const TEARS = Number(process.env['TEARS'] ?? 3)
+const MANY = 1500 // readings; a log takes some nine hundred
 const FULL_PIECE = 1 // the type of a piece that is not continued in the next block
 const SAID_LENGTH = 900 // bytes that the head says will follow
 
@@ -37,8 +38,31 @@ for (let n = 1; n <= TEARS; n++) {
     nothingLost(result, result.acknowledged)
   })
 }
+await check('a page that begins no fresh logs is seen to fill one in the midst of saves', async () => {
+  if ((await filled(`${served.address}?log=old`)) === 0) throw new Error('no log was filled: this check sees none')
+})
+await check(`no log is filled in ${MANY} saves: each is ended between two of them`, async () => {
+  const logs = await filled(served.address)
+  if (logs > 0) throw new Error(`${logs} logs were filled`)
+})
 await served.stop()
 close()
+
+/** How many logs the browser itself ended as full; of one that is ended for a deleted database it says so at once after. */
+async function filled(address: string): Promise<number> {
+  const profile = await mkdtemp(join(tmpdir(), 'grainwright-torn-'))
+  const browser = await startBrowser(profile)
+  try {
+    const { acknowledged } = await readForEver(await browser.open(address))
+    while (acknowledged.length < MANY) await wait(20)
+  } finally {
+    await browser.kill()
+  }
+  const lines = readFileSync(join(databaseOf(profile), 'LOG'), 'utf8').split('\n')
+  await rm(profile, { recursive: true, force: true })
+  const count = (said: string) => lines.filter((line) => line.includes(said)).length
+  return Math.max(0, count(': started') - count('Manual compaction at level-0'))
+}
 
 /** Saves, is killed and torn; saves again, is killed, and is looked at. */
 async function torn(kind: Kind, address: string) {
@@ -78,10 +102,14 @@ async function saveAndKill(profile: string, address: string, from: number) {
 }
 
 function tear(profile: string, kind: Kind) {
-  const all = join(profile, 'Default', 'IndexedDB')
-  const folder = join(all, readdirSync(all).find((name) => name.endsWith('.leveldb'))!)
+  const folder = databaseOf(profile)
   const logs = readdirSync(folder).filter((name) => name.endsWith('.log'))
   appendFileSync(join(folder, logs.sort().at(-1)!), endOf(kind))
+}
+
+function databaseOf(profile: string): string {
+  const all = join(profile, 'Default', 'IndexedDB')
+  return join(all, readdirSync(all).find((name) => name.endsWith('.leveldb'))!)
 }
 
 function endOf(kind: Kind): Buffer {
