@@ -9,7 +9,7 @@ export default defineConfig({
   outputDir: '../../test-results/browser',
   forbidOnly: true,
   fullyParallel: true,
-  workers: 4, // a page waits for the disk more than half of its time
+  workers: 6, // a page waits, for the disk and for what it draws, more than half of its time
   // The longest first, so that none of them runs alone at the end.
   projects: [
     { name: 'whole jobs', testMatch: LONGEST },
