@@ -31,7 +31,7 @@ export interface Gateway {
 /**
  * How much may be written before a fresh log is begun, in readings. A browser begins another by itself when its log is full, after some
  * nine hundred, and may do it in the midst of a save: the reading then lies in the old log, which nothing forces to the disk, and
- * only the end of its transaction in the new one. A power cut in the next hundredth of a second takes it.
+ * only the end of its transaction in the new one. A power cut within some 30 ms of that takes it.
  */
 const LOG_TAKES = 250
 
