@@ -140,3 +140,18 @@ describe('a number half typed', () => {
     await expect(peak).toHaveValue('71')
   })
 })
+
+describe('a paper on a phone', () => {
+  it('has its buttons in sight, though the sheet is wider, and does not say of a new call that all is measured', async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 360, height: 740 })
+    await openShop(page)
+    const job = await newCall(page)
+    await page.goto(`./#/print/measuring/${job}`)
+    await expect(page.getByText(/^Nothing was left to be measured/)).toBeVisible()
+    const { x, width } = (await page.getByRole('button', { name: 'Back' }).boundingBox())!
+    expect(x + width).toBeLessThan(360)
+    await expect(page.getByRole('link', { name: 'Name the shop' })).toBeInViewport()
+  })
+})

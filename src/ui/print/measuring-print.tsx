@@ -31,7 +31,10 @@ export function MeasuringPrint({ open }: { open: OpenJob }) {
     <>
       <h1>What we still need to measure</h1>
       {items.length === 0 ? (
-        <p>Nothing is open: every measurement is known.</p>
+        <p>
+          Nothing was left to be measured: a question put off on the call, with who owes it and by when, comes onto this
+          sheet.
+        </p>
       ) : (
         <p>
           <Label>{[name === '' ? '' : `For ${name}.`, sendBackWords(due)].join(' ')}</Label>
