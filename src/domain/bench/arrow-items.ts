@@ -14,6 +14,7 @@ import { isFletchedLast } from './fletched-last'
 import { ownItems, ownSheet } from './own-sheet'
 import { itemOf } from './reading-item'
 import { shaftToCome } from './shaft-to-come'
+import { HEAD_KINDS } from '../stock/part-places'
 
 /** The wholes, latest in the build first: reading one settles everything inside it. */
 const DRY_POINTS = ['edgeWeight', 'trimWeight', 'dryWeight'] as const
@@ -35,13 +36,11 @@ const isVaneGlue = ({ at }: PlanItem) => at.kind === 'glue' && at.joint.joint ==
 const isOf = (kinds: readonly PartKind[]) => (each: PlanItem) =>
   each.at.kind === 'part' && kinds.includes(each.part.kind)
 
-const HEADS: readonly PartKind[] = ['broadhead', 'field point']
-
 export function headItems(arrow: BenchArrow, planned: readonly PlanItem[], sheet: Sheet): readonly ForecastItem[] {
   const read = accepted(arrow, 'headWeight')
   if (read !== undefined) return [itemOf(read, 'head', sheet)]
   return ownItems(arrow, sheet, planned)
-    .filter(isOf(HEADS))
+    .filter(isOf(HEAD_KINDS))
     .map((each) => each.item)
 }
 

@@ -18,8 +18,8 @@ import { ownItems, ownSheet } from './own-sheet'
 import { itemOf } from './reading-item'
 import { shaftToCome } from './shaft-to-come'
 import type { Expectation } from './slips'
+import { HEAD_KINDS } from '../stock/part-places'
 
-const HEADS: readonly PartKind[] = ['broadhead', 'field point']
 const ofKinds = (items: readonly PlanItem[], kinds: readonly PartKind[]) =>
   items.filter(({ at, part }) => at.kind === 'part' && kinds.includes(part.kind)).map(({ item }) => item)
 
@@ -135,7 +135,7 @@ export function expectedAt(
       const head = accepted(arrow, 'headWeight')
       if (whole === undefined) return undefined
       const expectedHead =
-        head === undefined ? asExpectation(ofKinds(items, HEADS)) : asExpectation([itemOf(head, 'head', sheet)])
+        head === undefined ? asExpectation(ofKinds(items, HEAD_KINDS)) : asExpectation([itemOf(head, 'head', sheet)])
       if (expectedHead === undefined) return undefined
       return { value: whole.reading.value - expectedHead.value, half: expectedHead.half, closure: head !== undefined }
     }

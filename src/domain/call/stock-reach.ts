@@ -10,6 +10,7 @@ import type { Answers } from './answers'
 import type { Follows } from './follows'
 import { figure, needs } from './follows'
 import { toldNumber, toldText } from './told'
+import { FRONT_KINDS } from '../stock/part-places'
 
 export interface StockReach {
   readonly lightest: Mass
@@ -26,7 +27,6 @@ interface Span {
   readonly most: string
 }
 
-const FRONTS: readonly PartKind[] = ['insert', 'half-out', 'outsert']
 const RINGS: readonly PartKind[] = ['collar', 'sleeve', 'footing']
 const FEWEST_VANES = 3
 const MOST_VANES = 4
@@ -51,7 +51,7 @@ export function stockReach(
   const spans = [
     span('shaft', shafts, (part) => (part.kind === 'shaft' ? part.weightPerInchGr * c2cIn : 0)),
     span('nock', of('nock')),
-    span('front', of(...FRONTS)),
+    span('front', of(...FRONT_KINDS)),
     span('head', headsWished(answers, of('broadhead', 'field point'))),
     span(
       'fletching',

@@ -4,12 +4,13 @@ import { grainsPerPound } from '../../core/energy/grains-per-pound'
 import { difference, grains, inches, inGrains, inInches, inMillimetres, inUnit, poundsForce } from '../../core/quantity'
 import { USUAL_CLAMP_IN } from '../shop/rules'
 import type { Part, PartKind, PartOf } from '../stock/part'
+import { isFront, isHead } from '../stock/part-places'
 import type { CutFigures } from './cut-figures'
 import type { Placed } from './geometry'
 import type { PlanProblem } from './plan-problem'
 import type { SheetFigures } from './sheet-figures'
 import type { Sheet } from './sheet'
-import { isFront, isHead, isWholeArrow } from './whole-arrow'
+import { isWholeArrow } from './whole-arrow'
 
 const MM_HAIR = 1e-6
 const IN_HAIR = 1e-6

@@ -33,7 +33,8 @@ import type { PlanItem } from './plan-items'
 import { planItems } from './plan-items'
 import { postOf } from './post-of'
 import type { Sheet } from './sheet'
-import { isHead, isWholeArrow } from './whole-arrow'
+import { isHead } from '../stock/part-places'
+import { isWholeArrow } from './whole-arrow'
 
 export interface SheetFigures {
   /** With the post as it will be once trimmed. */

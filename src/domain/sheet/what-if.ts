@@ -4,6 +4,7 @@ import { difference, inches } from '../../core/quantity'
 import { fullDrawOf } from './cut-figures'
 import type { Sheet } from './sheet'
 import type { SheetFigures } from './sheet-figures'
+import { isHead } from '../stock/part-places'
 
 export const VARIED = ['head weight', 'C2C', 'draw weight', 'finished weight'] as const
 export type Varied = (typeof VARIED)[number]
@@ -19,7 +20,7 @@ export const VARIED_REACH: Readonly<Record<Varied, number>> = {
 }
 const STEPS_A_SIDE = 3
 
-const headOf = ({ parts }: Sheet) => parts.find(({ part }) => part.kind === 'broadhead' || part.kind === 'field point')
+const headOf = ({ parts }: Sheet) => parts.find(({ part }) => isHead(part.kind))
 
 /** What it is now, in its unit; undefined where the sheet has none. */
 export function variedNow(sheet: Sheet, what: Varied): number | undefined {

@@ -14,13 +14,13 @@ import type { ArrowLine } from './arrow-lines'
 import { linesOfKind } from './arrow-lines'
 import type { PartKind } from './part'
 import type { Weighing } from './weighing'
+import { FRONT_KINDS } from './part-places'
 
 export interface Learnt extends Weighing {
   /** A lot, a glue's part, or the shop for its passes. */
   readonly subject: Id
 }
 
-const POSTS: readonly PartKind[] = ['insert', 'half-out', 'outsert']
 const RINGS: readonly PartKind[] = ['collar', 'sleeve', 'footing']
 const STEELS = ['stainless 303/304', 'stainless 316', '17-4PH', 'steel 1020', 'steel 4140']
 
@@ -122,7 +122,7 @@ function glue(
   const finished = spread ?? (isLast ? undefined : last('finishedWeight'))
   if (dry === undefined || finished === undefined) return atVanes
   const front = finished.reading.value - dry
-  const [posts, rings] = [linesOfKind(lines, POSTS).length, linesOfKind(lines, RINGS).length]
+  const [posts, rings] = [linesOfKind(lines, FRONT_KINDS).length, linesOfKind(lines, RINGS).length]
   const [postGlue, ringGlue] = [glueFor('post'), glueFor('collar')]
   if (posts === 0 && rings === 1 && ringGlue) {
     return [...atVanes, ...learnt(ringGlue.id, 'collar joint', front, finished)]

@@ -18,6 +18,7 @@ import { Status } from '../controls/status'
 import { Label } from '../figures/label'
 import { askedWords, nextNumber, refusedWeighing, takenWords } from '../words/stock-words'
 import look from './parts.module.css'
+import { isHead } from '../../domain/stock/part-places'
 
 const PIECES = { unit: '1', min: 1, max: 500, whole: true } as const
 
@@ -37,7 +38,7 @@ export function WeighingSession({ part, lot, view }: SessionProps) {
   const [taken, setTaken] = useState({ count: 0, said: '' })
   const turn = useRef<Promise<unknown>>(Promise.resolve())
   const field = useRef<HTMLInputElement>(null)
-  const isNumbered = part.kind === 'broadhead' || part.kind === 'field point'
+  const isNumbered = isHead(part.kind)
   const [no, setNo] = useState<string>()
   const nextNo = no ?? nextNumber(lot.body.numbered)
 

@@ -8,6 +8,7 @@ import { Read } from '../figures/read'
 import { counted } from '../words/format'
 import look from './labels.module.css'
 import type { TitleBlockFacts } from './title-block'
+import { isHead } from '../../domain/stock/part-places'
 
 const QUIET = 4 // modules of white around the code, ISO/IEC 18004
 
@@ -34,7 +35,7 @@ const SHORT_NAME = 24 // letters, on one line of the narrowest label or two
 const headOf = (sheet: Sheet) =>
   sheet.plan.lines
     .flatMap((line) => sheet.parts.filter(({ id }) => id === line.part).map(({ part }) => part))
-    .find((part) => part.kind === 'broadhead' || part.kind === 'field point')?.name
+    .find(({ kind }) => isHead(kind))?.name
 
 interface BoxLabelProps {
   facts: TitleBlockFacts
